@@ -1,0 +1,59 @@
+"""Everything in the records that carries a provenance, with its place: shared by several rules."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from temperbook.records.evidence import Evidence
+from temperbook.records.figures import Figure, Provenance
+from temperbook.records.load import Library
+from temperbook.records.models import Alloy, Record, Subject
+from temperbook.records.yaml_reader import Document, Location
+
+
+@dataclass(frozen=True)
+class Placed:
+    """A statement, the record and the line that it stands in."""
+
+    record: str
+    document: Document
+    at: Location
+    stated: Provenance
+
+    def rows(self, library: Library) -> list[Evidence]:
+        """The evidence rows that the statement names and that exist."""
+        return [library.evidence[i] for i in self.stated.from_ if i in library.evidence]
+
+
+def figures(library: Library) -> Iterator[tuple[Placed, str, Figure]]:
+    """Every figure with its place and quantity."""
+    for record_id, quantity, position, figure in library.placed_figures():
+        at = ("figures", quantity, position)
+        yield Placed(record_id, library.document(record_id), at, figure), quantity, figure
+
+
+def all_statements(library: Library) -> Iterator[Placed]:
+    """Figures, compositions, rules and remarks."""
+    for placed, _, _ in figures(library):
+        yield placed
+    records: list[tuple[str, Record]] = [
+        *(("alloys", a) for a in library.alloys.values()),
+        *(("subjects", s) for s in library.subjects.values()),
+    ]
+    for kind, record in records:
+        document = library.document(record.id, kind)
+        for at, stated in _others(record):
+            yield Placed(record.id, document, at, stated)
+
+
+def _others(record: Record) -> Iterator[tuple[Location, Provenance]]:
+    if isinstance(record, Alloy):
+        yield ("composition_source",), record.composition_source
+    for key in ("quench", "pickle", "cooling"):
+        rule = getattr(record, key, None)
+        if rule:
+            yield (key,), rule
+    if isinstance(record, (Alloy, Subject)):
+        for position, remark in enumerate(record.remarks):
+            yield ("remarks", position), remark

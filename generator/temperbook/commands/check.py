@@ -1,0 +1,43 @@
+"""`temperbook check`: is every number in its place, and where does each come from?"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+import click
+
+from temperbook import paths
+from temperbook.commands.reading import print_json
+from temperbook.problems import DataProblems
+
+
+@click.command()
+@click.option("--json", "as_json", is_flag=True, help="Print the counts or problems as JSON.")
+@click.pass_obj
+def command(project: Path | None, as_json: bool) -> None:
+    """Read all records, hold each figure against its evidence, and count what there is.
+
+    All problems are printed at once; exit 1 if there is one.
+
+    \b
+    Example:
+      temperbook check
+    """
+    from temperbook.outputs.making import checked_handbook
+    from temperbook.views import tally
+
+    try:
+        handbook = checked_handbook(paths.project(project))
+    except DataProblems as problems:
+        if as_json:
+            print_json(
+                {"problems": [p.as_json() for p in problems.problems], "summary": problems.summary()}
+            )
+        else:
+            click.echo(str(problems))
+        sys.exit(1)
+    if as_json:
+        print_json(tally.counts(handbook))
+    else:
+        click.echo("\n".join(tally.lines(handbook)))

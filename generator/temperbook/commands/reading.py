@@ -1,0 +1,46 @@
+"""What every command does first: read the project, and say what is wrong with it."""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from temperbook import paths
+from temperbook.problems import DataProblems
+
+if TYPE_CHECKING:
+    from temperbook.derive.handbook import Handbook
+
+
+def read_handbook(root: Path | None) -> Handbook:
+    """The finished handbook of a project, checked by every rule.
+
+    Errors: prints all problems and exits 1.
+    """
+    from temperbook.outputs.making import checked_handbook
+
+    try:
+        return checked_handbook(paths.project(root))
+    except DataProblems as problems:
+        click.echo(str(problems), err=True)
+        sys.exit(1)
+
+
+def print_json(data: object) -> None:
+    """Data for a machine, on standard output."""
+    click.echo(json.dumps(data, indent=2, ensure_ascii=False))
+
+
+@contextmanager
+def progress(text: str) -> Iterator[None]:
+    """A line on the terminal while something takes longer than a second; silent when piped."""
+    from rich.console import Console
+
+    with Console(stderr=True).status(text):
+        yield

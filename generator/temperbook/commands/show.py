@@ -1,0 +1,46 @@
+"""`temperbook show`: an alloy's limits in the terminal."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+import click
+
+from temperbook.commands.reading import print_json, read_handbook
+
+
+@click.command()
+@click.argument("name", nargs=-1, required=True)
+@click.option("--json", "as_json", is_flag=True, help="Print everything that the alloy's page says.")
+@click.pass_obj
+def command(project: Path | None, name: tuple[str, ...], as_json: bool) -> None:
+    """Show the limits of the alloy called NAME: an id, a name, an alias or a fineness.
+
+    Case, spaces and spelling do not matter; several hits are listed, near names suggested.
+
+    \b
+    Example:
+      temperbook show sterling
+      temperbook show 18 ct rose
+    """
+    from dataclasses import asdict
+
+    from temperbook.records import names
+    from temperbook.views import alloy, terminal
+
+    handbook = read_handbook(project)
+    wanted = " ".join(name)
+    found = names.find(wanted, handbook.library.alloys)
+    if len(found.ids) == 1:
+        shown = alloy.shown(handbook.library.alloys[found.ids[0]], handbook)
+        if as_json:
+            print_json(asdict(shown))
+        else:
+            click.echo("\n".join(terminal.alloy(shown)))
+        return
+    if as_json:
+        print_json({"wanted": wanted, "found": list(found.ids), "near": list(found.near)})
+    else:
+        click.echo("\n".join(terminal.not_one(wanted, found, handbook)), err=not found.ids)
+    sys.exit(0 if found.ids else 2)

@@ -1,0 +1,1 @@
+"""Records and metal together: the finished handbook that views speak from."""

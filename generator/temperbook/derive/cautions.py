@@ -1,0 +1,30 @@
+"""Which cautions an alloy carries: by composition and family, as the caution records say, and by name."""
+
+from __future__ import annotations
+
+from temperbook.records.load import Library
+from temperbook.records.models import Alloy, Caution
+
+SIGNALS = ("danger", "warning", "caution")
+
+
+def of_alloy(alloy: Alloy, library: Library) -> list[Caution]:
+    """The alloy's cautions, gravest first, those that hurt at once before the others."""
+    found = [
+        c for c in library.cautions.values() if c.id in alloy.cautions or applies(c, alloy)
+    ]
+    return sorted(found, key=rank)
+
+
+def applies(caution: Caution, alloy: Alloy) -> bool:
+    """Whether a caution's own rule covers the alloy."""
+    rule = caution.applies
+    if rule.record_only:
+        return False
+    by_element = any(alloy.composition.get(e, 0) >= share for e, share in rule.elements.items())
+    return rule.always or by_element or alloy.family in rule.families
+
+
+def rank(caution: Caution) -> tuple[bool, int, str]:
+    """Sorts cautions: at once before later, danger before warning before caution."""
+    return not caution.immediate, SIGNALS.index(caution.signal), caution.id

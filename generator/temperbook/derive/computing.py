@@ -1,0 +1,85 @@
+"""Runs formulas of the register for records, prose and packs, and turns an alloy's name into its density."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from temperbook.metal import register
+from temperbook.records import names
+from temperbook.records.figures import Figure
+from temperbook.records.load import Library
+from temperbook.records.models import Alloy
+
+
+def compute(formula: str, inputs: Mapping[str, Any], library: Library) -> dict[str, float]:
+    """The outputs of a formula, where `alloy` may stand for what the formula needs of it.
+
+    Errors: KeyError for an unknown formula; ValueError, with what is allowed, for anything else.
+    """
+    if formula not in register.FORMULAS:
+        raise KeyError(formula)
+    given = dict(inputs)
+    if "alloy" in given:
+        alloy = _alloy(str(given.pop("alloy")), library)
+        given |= _of_alloy(formula, alloy, library)
+    return register.compute(formula, given)
+
+
+def _alloy(name: str, library: Library) -> Alloy:
+    found = names.find(name, library.alloys)
+    if len(found.ids) != 1:
+        raise ValueError(f"`{name}` is not the name of one alloy")
+    return library.alloys[found.ids[0]]
+
+
+def _of_alloy(formula: str, alloy: Alloy, library: Library) -> dict[str, Any]:
+    needed = register.FORMULAS[formula].inputs
+    if "shares" in needed:
+        return {"shares": alloy.composition, "densities": element_densities(library)}
+    if "density" in needed:
+        return {"density": density(alloy, library)}
+    raise ValueError(f"`{formula}` takes no alloy")
+
+
+def element_densities(library: Library) -> dict[str, float]:
+    """Adopted density [g/cm3] of each element that has one."""
+    found = {}
+    for symbol, element in library.elements.items():
+        for figure in element.figures.get("density", []):
+            if figure.value is not None:
+                found.setdefault(symbol, figure.value)
+    return found
+
+
+def density(alloy: Alloy, library: Library) -> float:
+    """Density [g/cm3] of an alloy: the adopted figure, else by mixing."""
+    for figure in alloy.figures.get("density", []):
+        low, high = figure.ends
+        if low is not None and high is not None:
+            return (low + high) / 2
+    return register.compute(
+        "density", {"shares": alloy.composition, "densities": element_densities(library)}
+    )["density"]
+
+
+def density_figure(alloy: Alloy, library: Library) -> Figure | None:
+    """The alloy's density by mixing as a computed figure; None where an element's density is missing."""
+    try:
+        value = compute("density", {"alloy": alloy.id}, library)["density"]
+    except KeyError:
+        return None
+    inputs = {s: f"{share:g} percent" for s, share in alloy.composition.items()}
+    return Figure(
+        value=value, unit="g/cm3", name="by mixing", how="computed", formula="density", inputs=inputs
+    )
+
+
+def unit_of(formula: str, output: str) -> str:
+    """The unit of a formula's output."""
+    return register.FORMULAS[formula].outputs[output]
+
+
+def formula_text(formula: str) -> str:
+    """The formula as it is written."""
+    return register.FORMULAS[formula].formula

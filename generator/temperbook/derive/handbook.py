@@ -1,0 +1,119 @@
+"""The finished handbook: linked records, computed figures, cautions by rule, readings, uses of sources."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+from functools import cached_property
+
+from temperbook.derive import cautions, computing, glow
+from temperbook.records import addresses
+from temperbook.records.evidence import Evidence
+from temperbook.records.figures import Figure, Provenance
+from temperbook.records.load import Library
+from temperbook.records.models import Alloy, Caution
+
+
+@dataclass(frozen=True)
+class Called:
+    """A figure with its address, record and quantity."""
+
+    address: str
+    record: str
+    quantity: str
+    figure: Figure
+
+
+class Handbook:
+    """Everything that views may say. Built once, never changed."""
+
+    def __init__(self, library: Library) -> None:
+        self.library = library
+
+    @cached_property
+    def figures(self) -> dict[str, Called]:
+        """Every figure by full address."""
+        return {a: Called(a, *found) for a, found in self.library.figures().items()}
+
+    def figure(self, call: str) -> Called:
+        """The one figure that a call fits. Errors: KeyError where it is none or several."""
+        fitting = addresses.matching(call, self.figures)
+        if len(fitting) != 1:
+            raise KeyError(call)
+        return self.figures[fitting[0]]
+
+    def name_of(self, record_id: str) -> str:
+        """What the record that bears figures is called."""
+        library = self.library
+        for records in (library.alloys, library.subjects, library.elements, library.colours, library.cautions):
+            if record_id in records:
+                return records[record_id].name
+        raise KeyError(record_id)
+
+    @cached_property
+    def cautions_of(self) -> dict[str, list[Caution]]:
+        """Cautions by alloy id, gravest first."""
+        return {i: cautions.of_alloy(a, self.library) for i, a in self.library.alloys.items()}
+
+    def alloys_with(self, caution_id: str) -> list[Alloy]:
+        """The alloys that carry a caution."""
+        return [
+            alloy
+            for alloy_id, alloy in self.library.alloys.items()
+            if any(c.id == caution_id for c in self.cautions_of[alloy_id])
+        ]
+
+    @cached_property
+    def readings(self) -> dict[str, list[Evidence]]:
+        """Evidence rows by the record that they speak of."""
+        found: dict[str, list[Evidence]] = defaultdict(list)
+        for row in self.library.evidence.values():
+            found[row.record].append(row)
+        return dict(found)
+
+    def readings_for(self, alloy: Alloy) -> list[Evidence]:
+        """Rows that speak of the alloy, then those of its systems and families."""
+        records = (alloy.id, *alloy.subjects)
+        return [row for record in records for row in self.readings.get(record, [])]
+
+    @cached_property
+    def rests_on(self) -> dict[str, list[str]]:
+        """Where each evidence row went: row id -> addresses and places that rest on it."""
+        found: dict[str, list[str]] = defaultdict(list)
+        for called in self.figures.values():
+            for row in called.figure.from_:
+                found[row].append(called.address)
+        for alloy_id, alloy in self.library.alloys.items():
+            for place, stated in statements(alloy):
+                for row in stated.from_:
+                    found[row].append(f"{alloy_id}#{place}")
+        for caution in self.library.cautions.values():
+            for row in caution.from_:
+                found[row].append(caution.id)
+        return dict(found)
+
+    @cached_property
+    def density_by_mixing(self) -> dict[str, Figure]:
+        """Computed density of each alloy whose elements have one."""
+        found = {
+            i: computing.density_figure(a, self.library) for i, a in self.library.alloys.items()
+        }
+        return {i: figure for i, figure in found.items() if figure}
+
+    @cached_property
+    def glow(self) -> glow.GlowScale:
+        """The colours of heat as the chart and the pages show them."""
+        return glow.scale(self.library.project)
+
+
+def statements(alloy: Alloy) -> list[tuple[str, Provenance]]:
+    """The alloy's statements that are no figures, by the key that they stand under."""
+    found: list[tuple[str, Provenance]] = [("composition", alloy.composition_source)]
+    found += [(key, rule) for key in ("quench", "pickle") if (rule := getattr(alloy, key))]
+    found += [("remarks", remark) for remark in alloy.remarks]
+    return found
+
+
+def derive(library: Library) -> Handbook:
+    """The handbook of a library that has no problems."""
+    return Handbook(library)

@@ -1,0 +1,40 @@
+"""What follows from a composition alone: density by mixing, fineness."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+
+def density_by_mixing(shares: Mapping[str, float], densities: Mapping[str, float]) -> float:
+    """Density [g/cm3] of an alloy whose elements keep their volumes.
+
+    shares: mass percent by element, summing to 100. densities: [g/cm3] by element.
+    Valid for: estimates; real alloys shrink or swell on mixing by up to a few percent.
+    Formula: 100 / sum(share / density). Source: ideal mixing of volumes.
+    Errors: KeyError for an element without density; ValueError where the shares do not sum to 100.
+    Example: density_by_mixing({"Ag": 92.5, "Cu": 7.5}, {"Ag": 10.5, "Cu": 8.96}) -> 10.37
+    """
+    total = sum(shares.values())
+    if abs(total - 100) > 0.05:
+        raise ValueError(f"shares sum to {total:g}, not to 100")
+    return 100 / sum(share / densities[symbol] for symbol, share in shares.items())
+
+
+def fineness_from_carat(carat: float) -> float:
+    """Fineness [per mille] of gold of so many carats. Formula: 1000 * carat / 24. Source: definition.
+
+    Valid for: 0 < carat <= 24. Example: fineness_from_carat(18) -> 750
+    """
+    if not 0 < carat <= 24:
+        raise ValueError("a carat lies above 0 and at most at 24")
+    return 1000 * carat / 24
+
+
+def mass(density: float, area: float, length: float) -> float:
+    """Mass [g] of stock: density [g/cm3], area [mm2], length [mm]. Formula: rho A l / 1000."""
+    return density * area * length / 1000
+
+
+def length_after(length: float, area_before: float, area_after: float) -> float:
+    """Length [mm] after working, volume kept: length [mm], areas [mm2]. Formula: l A0 / A1."""
+    return length * area_before / area_after

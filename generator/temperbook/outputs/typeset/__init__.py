@@ -1,0 +1,1 @@
+"""Typst: the one way to paper. Data reach it as JSON, never by building source text."""

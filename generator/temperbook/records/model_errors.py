@@ -1,0 +1,107 @@
+"""Turns pydantic's errors into problems with file, line, what is allowed and how to mend it."""
+
+from __future__ import annotations
+
+from typing import Any, get_args, get_origin
+
+from pydantic import BaseModel, ValidationError
+from pydantic_core import ErrorDetails
+
+from temperbook.problems import Problem, nearest
+from temperbook.records.yaml_reader import Document, Location, shown_location
+
+# pydantic's error type -> what was needed there. `{...}` are its own context values.
+NEEDED = {
+    "string_type": "a text",
+    "string_too_short": "a text that is not empty",
+    "string_too_long": "at most {max_length} characters",
+    "float_type": "a number",
+    "int_type": "a whole number",
+    "bool_type": "true or false",
+    "list_type": "a list (`- item` lines or [a, b])",
+    "dict_type": "`key: value` lines",
+    "model_type": "`key: value` lines",
+    "literal_error": "{expected}",
+}
+MEND = {
+    "string_type": 'put it in double quotes if the text is meant: "{found}"',
+    "float_type": "write the number alone; its unit stands in `unit`",
+    "literal_error": "choose one of the words",
+    "string_too_long": "say it shorter",
+}
+
+
+def problems(error: ValidationError, document: Document, model: type[BaseModel]) -> list[Problem]:
+    """One problem for each of pydantic's errors, at the line of its place."""
+    return [_problem(detail, document, model) for detail in error.errors(include_url=False)]
+
+
+def _problem(detail: ErrorDetails, document: Document, model: type[BaseModel]) -> Problem:
+    location = tuple(detail["loc"])
+    kind, found = detail["type"], detail["input"]
+    place = shown_location(location)
+    if kind == "extra_forbidden":
+        return document.problem(
+            location, f"unknown key `{place}`", found=str(location[-1]),
+            needed=nearest(str(location[-1]), allowed_keys(model, location[:-1])),
+            mend="correct the key or delete it",
+        )  # fmt: skip
+    if kind == "missing":
+        return document.problem(
+            location[:-1], f"{shown_location(location[:-1])} lacks the key `{location[-1]}`",
+            needed=f"{location[-1]}: ...", mend="add it; DEVELOPERS.md shows a complete record",
+        )  # fmt: skip
+    if kind == "string_pattern_mismatch":
+        pattern = detail.get("ctx", {}).get("pattern", "")
+        return document.problem(
+            location, f"{place} has not the form that is needed", found=str(found),
+            needed=_form(str(pattern)), mend="write it in that form",
+        )  # fmt: skip
+    needed = NEEDED.get(kind, detail["msg"]).format(**detail.get("ctx", {}))
+    mend = MEND.get(kind, "correct the value").format(found=found)
+    return document.problem(
+        location, f"{place} is not what is needed there", found=_short(found), needed=needed, mend=mend
+    )
+
+
+def _form(pattern: str) -> str:
+    if "http" in pattern:
+        return "an address that begins with http:// or https:// and has no spaces"
+    if r"\d{4}" in pattern:
+        return "a date such as 2026-11-25"
+    return "letters, digits and single - / . between them"
+
+
+def _short(found: Any) -> str:
+    text = str(found)
+    return text if len(text) <= 80 else text[:77] + "..."
+
+
+def allowed_keys(model: type[BaseModel], location: Location) -> list[str]:
+    """The keys that a model allows at a place in it."""
+    inner: Any = model
+    for part in location:
+        inner = _step(inner, part)
+    found = _model_in(inner)
+    return [f.alias or name for name, f in found.model_fields.items()] if found else []
+
+
+def _step(annotation: Any, part: str | int) -> Any:
+    model = _model_in(annotation)
+    if model and isinstance(part, str):
+        for name, info in model.model_fields.items():
+            if part in (name, info.alias):
+                return info.annotation
+    origin, args = get_origin(annotation), get_args(annotation)
+    if origin is list:
+        return args[0]
+    if origin is dict:
+        return args[1]
+    return next((a for a in args if get_origin(a) in (list, dict)), annotation)
+
+
+def _model_in(annotation: Any) -> type[BaseModel] | None:
+    candidates = (annotation, *get_args(annotation))
+    return next(
+        (c for c in candidates if isinstance(c, type) and issubclass(c, BaseModel)), None
+    )

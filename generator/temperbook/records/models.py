@@ -1,0 +1,178 @@
+"""The shape of each kind of record. Fields are the keys of the YAML files, in their order."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any, Literal
+
+from pydantic import Field
+
+from temperbook.records.figures import Figure, Provenance, Remark, Rule, Strict, Text
+
+Id = Annotated[str, Field(pattern=r"^[A-Za-z0-9]+([-/.][A-Za-z0-9]+)*$")]
+Figures = dict[str, list[Figure]]
+
+
+class Record(Strict):
+    """What every record has: an id that equals its path below the folder of its kind."""
+
+    id: Id
+
+
+class Alloy(Record):
+    """An alloy: what it is made of and how it is worked. `data/alloys/<family>/<name>.yaml`."""
+
+    name: Text
+    short: Annotated[str, Field(min_length=1, max_length=14)]
+    also: list[Text] = []
+    about: Text
+    composition: dict[str, float]
+    composition_source: Provenance
+    subjects: list[Text] = []
+    figures: Figures = {}
+    quench: Rule | None = None
+    pickle: Rule | None = None
+    remarks: list[Remark] = []
+    cautions: list[Text] = []
+
+    @property
+    def family(self) -> str:
+        """The folder that the record stands in."""
+        return self.id.split("/")[0]
+
+
+class Subject(Record):
+    """Something a source speaks of that is not one alloy: a system, a family, a bench rule."""
+
+    name: Text
+    about: Text | None = None
+    figures: Figures = {}
+    cooling: Rule | None = None
+    remarks: list[Remark] = []
+
+
+class Element(Record):
+    """A chemical element, by its symbol."""
+
+    name: Text
+    figures: Figures = {}
+
+
+class ColourTable(Record):
+    """One observer's names for the colours of heat."""
+
+    name: Text
+    observer: Text
+    figures: Figures = {}
+
+
+class Applies(Strict):
+    """Where a caution stands without being named: by composition, family, or everywhere."""
+
+    always: bool = False
+    elements: dict[str, float] = {}
+    families: list[Text] = []
+    record_only: bool = False
+
+
+class Caution(Record):
+    """What can hurt, and the usual way to keep it from hurting."""
+
+    name: Text
+    signal: Literal["danger", "warning", "caution"]
+    quick: Annotated[str, Field(min_length=1, max_length=60)]
+    hazard: Text
+    avoid: list[Text]
+    first_aid: Text | None = None
+    decides: Text
+    immediate: bool = False
+    applies: Applies
+    tasks: list[Text] = []
+    from_: list[Text] = Field(alias="from")
+    figures: Figures = {}
+
+
+class Source(Record):
+    """A published work that figures come from."""
+
+    title: Text
+    by: Text
+    year: int | None = None
+    kind: Text
+    link: Annotated[str, Field(pattern=r"^https?://\S+$")] | None = None
+    read: Text
+    note: Text | None = None
+
+
+class Term(Record):
+    """A word of the trade and what it means."""
+
+    term: Text
+    meaning: Text
+    see: list[Text] = []
+
+
+class ChartGroup(Strict):
+    """Rows that share one rule, by where their anneal lies against two landmarks of glow."""
+
+    id: Id
+    title: Text
+    short: Text
+    when: Literal["below-glow", "meets-first-red", "hotter"]
+
+
+class Chart(Record):
+    """A chart for the wall or the bench."""
+
+    title: Text
+    lead: Text
+    about: Text
+    landmarks: dict[str, Text]
+    groups: list[ChartGroup]
+    cautions: list[Text]
+
+
+class Exercise(Strict):
+    """A question whose answers a formula of the register computes."""
+
+    id: Id
+    ask: Text
+    formula: Text
+    inputs: dict[str, Any]
+    answers: list[Text]
+    why: Text
+
+
+class Pack(Record):
+    """A reading pack: chapters of prose, exercises, glossary, a page to sign."""
+
+    title: Text
+    subtitle: Text
+    for_: Text = Field(alias="for")
+    chapters: list[Text]
+    cautions: list[Text]
+    exercises: list[Exercise]
+    signed: list[Text]
+    glossary: list[Text]
+
+
+class Edition(Record):
+    """Which edition of the handbook this is. Nothing reads the clock."""
+
+    name: Text
+    date: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")]
+    address: Annotated[str, Field(pattern=r"^https?://\S+/$")]
+
+
+# Folder below data/ and the model of the records in it.
+KINDS: dict[str, type[Record]] = {
+    "alloys": Alloy,
+    "subjects": Subject,
+    "elements": Element,
+    "colours": ColourTable,
+    "cautions": Caution,
+    "sources": Source,
+    "glossary": Term,
+    "charts": Chart,
+    "packs": Pack,
+    "edition": Edition,
+}

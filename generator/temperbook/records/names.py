@@ -1,0 +1,62 @@
+"""Finds an alloy by what people call it: id, last part of the id, name, alias or fineness."""
+
+from __future__ import annotations
+
+import difflib
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from temperbook.records.models import Alloy
+
+
+@dataclass(frozen=True)
+class Found:
+    """Ids that a name leads to; `near` holds suggestions where nothing matched."""
+
+    ids: tuple[str, ...]
+    near: tuple[str, ...] = ()
+
+
+def normal(name: str) -> str:
+    """A name without case, spaces and punctuation; British and American spellings made one."""
+    text = re.sub(r"[^a-z0-9]+", "", name.lower())
+    for spoken, written in (("carat", "ct"), ("karat", "ct"), ("kt", "ct"), ("aluminum", "aluminium")):
+        text = text.replace(spoken, written)
+    return re.sub(r"(?<=\d)k(?=[a-z]|$)", "ct", text)
+
+
+def fineness(alloy: Alloy) -> str:
+    """Parts of the precious metal per thousand as people say them: `925`; empty for base metal."""
+    metal = {"silver": "Ag", "gold": "Au", "platinum": "Pt", "palladium": "Pd"}.get(alloy.family)
+    share = alloy.composition.get(metal, 0) if metal else 0
+    return f"{min(int(share * 10 + 1e-6), 999)}" if share else ""
+
+
+def find(name: str, alloys: Mapping[str, Alloy]) -> Found:
+    """The alloys that a name means: an exact name or alias first, then a fineness, then a part of a name."""
+    wanted = normal(name)
+    exact = [i for i, a in alloys.items() if wanted in _names(i, a)]
+    if exact:
+        return Found(tuple(exact))
+    by_fineness = [i for i, a in alloys.items() if wanted and fineness(a) == wanted]
+    if by_fineness:
+        return Found(tuple(by_fineness))
+    partly = [
+        i for i, a in alloys.items() if len(wanted) > 2 and any(wanted in n for n in _names(i, a))
+    ]
+    if partly:
+        return Found(tuple(partly))
+    return Found((), suggestions(wanted, alloys))
+
+
+def suggestions(wanted: str, alloys: Mapping[str, Alloy]) -> tuple[str, ...]:
+    """Ids with a name near the wanted one, the nearest first."""
+    owners = {n: i for i, a in alloys.items() for n in _names(i, a)}
+    near = difflib.get_close_matches(wanted, owners, n=5, cutoff=0.55)
+    return tuple(dict.fromkeys(owners[n] for n in near))
+
+
+def _names(alloy_id: str, alloy: Alloy) -> set[str]:
+    names = (alloy_id, alloy_id.split("/")[-1], alloy.name, alloy.short, *alloy.also)
+    return {normal(n) for n in names}

@@ -1,0 +1,198 @@
+"""Holds figures and evidence rows against the vocabulary: quantities, units, basis keys, words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from temperbook import units
+from temperbook.problems import Problem, nearest
+from temperbook.records import printed
+from temperbook.records.evidence import Evidence
+from temperbook.records.figures import BASIS_KEYS, Figure, Rule
+from temperbook.records.vocabulary import Quantity, Vocabulary
+from temperbook.records.yaml_reader import Document, shown_location
+
+if TYPE_CHECKING:
+    from temperbook.records.load import Library
+
+# Basis keys whose words are closed; the others are numbers, elements or names.
+WORDED = ("of", "process", "form", "state", "heat", "stage")
+# A row says where a number was read: these words belong to `kind` and `read` of sources.
+MEND_OF = (
+    "look in the source which size was measured; if it does not say, write `of: not-stated`"
+)
+
+
+def problems(library: Library) -> list[Problem]:
+    """What the vocabulary does not allow, in records and in evidence."""
+    vocabulary = library.vocabulary
+    found: list[Problem] = []
+    for record_id, quantity, position, figure in library.placed_figures():
+        place = ("figures", quantity, position)
+        found += _figure(library.document(record_id), place, quantity, figure, vocabulary)
+    for alloy_id, alloy in library.alloys.items():
+        document = library.document(alloy_id, "alloys")
+        for key, quantity in (("quench", "cooling"), ("pickle", "pickle")):
+            rule: Rule | None = getattr(alloy, key)
+            if rule:
+                found += _rule(document, key, quantity, rule, vocabulary)
+    for source_id, source in library.sources.items():
+        document = library.document(source_id, "sources")
+        for key, vocabulary_name in (("kind", "source-kind"), ("read", "read")):
+            found += _word(
+                document, (key,), getattr(source, key), vocabulary_name, vocabulary
+            )
+    for row in library.evidence.values():
+        found += _row(row, vocabulary)
+    return found
+
+
+def _figure(
+    document: Document, at: tuple[str | int, ...], quantity: str, figure: Figure, words: Vocabulary
+) -> Iterator[Problem]:
+    place = shown_location(at)
+    known = words.quantities.get(quantity)
+    if known is None:
+        yield document.problem(
+            at[:2], f"unknown quantity `{quantity}`", found=quantity,
+            needed=nearest(quantity, words.quantities), mend="correct the name, or declare the "
+            "quantity in data/vocabulary/quantities.yaml",
+        )  # fmt: skip
+        return
+    yield from _value(document, at, figure)
+    yield from _unit(document, at, figure.unit, known)
+    for key in known.needs:
+        if getattr(figure, key) is None:
+            yield _no_basis(document, at, place, key, figure, words)
+    for key in BASIS_KEYS:
+        value = getattr(figure, key)
+        if value is None:
+            continue
+        if key not in (*known.needs, *known.allows):
+            yield document.problem(
+                (*at, key), f"{place}.{key} means nothing for {known.label.lower()}",
+                found=f"{key}: {value}", needed=_listed((*known.needs, *known.allows)),
+                mend="delete the key, or allow it in data/vocabulary/quantities.yaml",
+            )  # fmt: skip
+        elif key in WORDED:
+            yield from _word(document, (*at, key), value, key, words)
+
+
+def _no_basis(
+    document: Document, at: tuple[str | int, ...], place: str, key: str, figure: Figure, words: Vocabulary
+) -> Problem:
+    said = f"{place} has no basis" if key == "of" else f"{place} does not say `{key}`"
+    allowed = " | ".join(words.words.get(key, {})) or "..."
+    mend = MEND_OF if key == "of" else f"add `{key}:`; the quantity means nothing without it"
+    return document.problem(
+        at, said, found=_figure_text(figure), needed=f"{key}: {allowed}", mend=mend
+    )
+
+
+def _figure_text(figure: Figure) -> str:
+    given = figure.model_dump(
+        exclude_none=True, exclude={"from_", "how", "why", "inputs", "formula", "note"}
+    )
+    return "{" + ", ".join(f"{k}: {v:g}" if isinstance(v, float) else f"{k}: {v}" for k, v in given.items()) + "}"
+
+
+def _value(document: Document, at: tuple[str | int, ...], figure: Figure) -> Iterator[Problem]:
+    low, high = figure.low, figure.high
+    if figure.how == "computed":
+        if any(v is not None for v in (figure.value, low, high)) or not figure.formula:
+            yield document.problem(
+                at, f"{shown_location(at)} is computed, so it is never typed",
+                found=_figure_text(figure), needed="formula: ... and inputs: {...}, no value",
+                mend="delete the value, or say where it was read",
+            )  # fmt: skip
+    elif (figure.value is None) == (low is None and high is None):
+        yield document.problem(
+            at, f"{shown_location(at)} has no value or two of them", found=_figure_text(figure),
+            needed="value: 779.1, or low: 600 and high: 650 (one of them alone: at least, at most)",
+            mend="write the one or the other",
+        )  # fmt: skip
+    elif low is not None and high is not None and low >= high:
+        yield document.problem(
+            at, f"{shown_location(at)} runs backwards", found=_figure_text(figure),
+            needed="low below high", mend="exchange the two, or write value: for a single number",
+        )  # fmt: skip
+
+
+def _unit(
+    document: Document, at: tuple[str | int, ...], unit: str, known: Quantity
+) -> Iterator[Problem]:
+    if unit != known.unit:
+        yield document.problem(
+            (*at, "unit"), f"{shown_location(at)} has the wrong unit", found=f"unit: {unit}",
+            needed=f"unit: {known.unit}", mend="convert the value and write `how: converted`; the "
+            "printed value and unit stay in the evidence row",
+        )  # fmt: skip
+
+
+def _rule(
+    document: Document, key: str, quantity: str, rule: Rule, words: Vocabulary
+) -> Iterator[Problem]:
+    allowed = words.quantities[quantity].words if quantity in words.quantities else {}
+    if rule.rule not in allowed:
+        yield document.problem(
+            (key, "rule"), f"{key}.rule is no known word", found=rule.rule,
+            needed=nearest(rule.rule, allowed), mend="choose one, or add the word to "
+            f"`{quantity}` in data/vocabulary/quantities.yaml",
+        )  # fmt: skip
+
+
+def _word(
+    document: Document, at: tuple[str | int, ...], word: str, vocabulary: str, words: Vocabulary
+) -> Iterator[Problem]:
+    allowed = words.words.get(vocabulary, {})
+    if word not in allowed:
+        yield document.problem(
+            at, f"{shown_location(at)} is no known word", found=word, needed=nearest(word, allowed),
+            mend=f"choose one, or add the word to `{vocabulary}` in data/vocabulary/words.yaml",
+        )  # fmt: skip
+
+
+def _row(row: Evidence, words: Vocabulary) -> Iterator[Problem]:
+    def problem(text: str, found: str, needed: str, mend: str) -> Problem:
+        return Problem(row.file, row.line, f"{row.id}: {text}", found, needed, mend)
+
+    known = words.quantities.get(row.quantity)
+    if known is None:
+        yield problem(
+            "unknown quantity", row.quantity, nearest(row.quantity, words.quantities),
+            "correct the name, or declare it in data/vocabulary/quantities.yaml",
+        )  # fmt: skip
+        return
+    if row.grade not in words.words["grade"]:
+        yield problem("unknown grade", row.grade, _listed(words.words["grade"]),
+                      "say how the number reached you; grades are explained in DEVELOPERS.md")  # fmt: skip
+    if not row.locator and row.grade in ("A", "B"):
+        yield problem("does not say where in the work it stands", "no locator",
+                      "a page, table or section", "look it up again")  # fmt: skip
+    for key in WORDED:
+        value = getattr(row, key)
+        if value and value not in words.words[key]:
+            yield problem(f"`{key}` is no known word", value, nearest(value, words.words[key]),
+                          "choose one of the words")  # fmt: skip
+    if known.words:
+        if row.word not in known.words:
+            yield problem("`word` is no known word", row.word, nearest(row.word, known.words),
+                          "choose one of the words")  # fmt: skip
+        return
+    if not known.numeric:
+        return
+    if printed.parse(row.printed_value) is None:
+        yield problem("printed_value is no number", row.printed_value,
+                      "779.1, 600-650, <=0.004, >=110 or ~760", "write the number as printed")  # fmt: skip
+    if row.printed_unit not in units.PINT_NAMES:
+        yield problem("unknown printed_unit", row.printed_unit,
+                      nearest(row.printed_unit, units.known()), "choose one of the units")  # fmt: skip
+    elif not units.same_kind(row.printed_unit, known.unit):
+        yield problem(f"the unit is no unit of {known.label.lower()}", row.printed_unit,
+                      f"a unit that converts to {known.unit}",
+                      "look at the source again, or choose the right quantity")  # fmt: skip
+
+
+def _listed(words: object) -> str:
+    return ", ".join(words) or "none"  # type: ignore[call-overload]

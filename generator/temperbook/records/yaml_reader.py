@@ -1,0 +1,171 @@
+"""Reads one YAML file into plain data that still knows the line of every key and item.
+
+PyYAML's own constructors lose the lines, take the last of two equal keys, read `20e-6` as text and
+`no` as a truth value; this one composes nodes with marks and says so instead.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import yaml
+
+from temperbook.problems import Problem
+
+Loader = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+Location = tuple[str | int, ...]
+
+_EXPONENT = re.compile(r"[-+]?\d+(\.\d*)?[eE][-+]?\d+")
+_TAG = "tag:yaml.org,2002:"
+
+
+@dataclass
+class Document:
+    """The data of one file; `lines` maps each location in it to a line number from 1."""
+
+    file: str
+    data: Any = None
+    lines: dict[Location, int] = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
+
+    def line(self, location: Location = ()) -> int:
+        """The line of a location, or of the nearest thing around it."""
+        for length in range(len(location), -1, -1):
+            found = self.lines.get(location[:length])
+            if found:
+                return found
+        return 1
+
+    def problem(self, location: Location, text: str, **more: str) -> Problem:
+        """A problem at a location of this document."""
+        return Problem(self.file, self.line(location), text, **more)
+
+
+def read(path: Path, shown: str) -> Document:
+    """The document in the file at `path`; whatever is wrong with it stands in its problems."""
+    document = Document(shown)
+    try:
+        text = path.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError) as error:
+        document.problems.append(_unreadable(shown, error))
+        return document
+    try:
+        node = yaml.compose(text, Loader=Loader)
+    except yaml.YAMLError as error:
+        document.problems.append(_broken(shown, error))
+        return document
+    if node is None:
+        document.problems.append(
+            Problem(shown, 1, "the file is empty", needed="a record", mend="write it or delete it")
+        )
+        return document
+    document.data = _construct(node, (), document)
+    return document
+
+
+def _unreadable(shown: str, error: Exception) -> Problem:
+    if isinstance(error, UnicodeDecodeError):
+        return Problem(
+            shown, 0, "is not text in UTF-8", found=f"byte {error.start}: {error.reason}",
+            needed="a file saved as UTF-8", mend="save it again as UTF-8 in your editor",
+        )  # fmt: skip
+    reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
+    return Problem(
+        shown, 0, "cannot be read", found=reason, needed="a file that you may read",
+        mend="look at its owner and permissions",
+    )  # fmt: skip
+
+
+def _broken(shown: str, error: yaml.YAMLError) -> Problem:
+    mark = getattr(error, "problem_mark", None)
+    said = getattr(error, "problem", None) or str(error).splitlines()[0]
+    return Problem(
+        shown, mark.line + 1 if mark else 0, "is not YAML from here on", found=said,
+        needed="`key: value` lines, items with `- `, texts with a colon or # in double quotes",
+        mend="look at this line and the one before: indent, quotes, brackets",
+    )  # fmt: skip
+
+
+def _construct(node: Any, at: Location, document: Document) -> Any:
+    document.lines.setdefault(at, node.start_mark.line + 1)
+    if isinstance(node, yaml.MappingNode):
+        return dict(_entries(node, at, document))
+    if isinstance(node, yaml.SequenceNode):
+        return [_construct(item, (*at, i), document) for i, item in enumerate(node.value)]
+    return _scalar(node, at, document)
+
+
+def _entries(node: Any, at: Location, document: Document) -> Iterator[tuple[str, Any]]:
+    seen: dict[str, int] = {}
+    for key_node, value_node in node.value:
+        key = str(key_node.value)
+        line = key_node.start_mark.line + 1
+        if key in seen:
+            document.problems.append(
+                Problem(
+                    document.file, line, f"key `{key}` stands twice",
+                    found=f"first in line {seen[key]}", needed="each key once",
+                    mend="join the two or delete one",
+                )  # fmt: skip
+            )
+            continue
+        seen[key] = line
+        document.lines[(*at, key)] = line
+        yield key, _construct(value_node, (*at, key), document)
+
+
+def _scalar(node: Any, at: Location, document: Document) -> Any:
+    text = node.value
+    kind = node.tag.removeprefix(_TAG)
+    if kind == "bool":
+        if text.lower() not in ("true", "false"):
+            document.problems.append(
+                document.problem(
+                    at, f"{shown_location(at)} is a truth value to YAML, not a word",
+                    found=text, needed="a word, or true or false",
+                    mend=f'put it in quotes if the word is meant: "{text}"',
+                )  # fmt: skip
+            )
+        return text.lower() == "true"
+    if kind == "null":
+        document.problems.append(
+            document.problem(
+                at, f"{shown_location(at)} has no value", needed="a value",
+                mend="write one or delete the key",
+            )  # fmt: skip
+        )
+        return None
+    if kind == "str" and node.style is None and _EXPONENT.fullmatch(text):
+        document.problems.append(
+            document.problem(
+                at, f"{shown_location(at)} is text to YAML, not a number", found=text,
+                needed=f"a number written out, such as {_written_out(text)}",
+                mend="write it without e, or in another unit",
+            )  # fmt: skip
+        )
+        return float(text)
+    return _number(kind, text)
+
+
+def _number(kind: str, text: str) -> Any:
+    if kind == "int" and re.fullmatch(r"[-+]?(0|[1-9]\d*)", text):
+        return int(text)
+    if kind == "float" and re.fullmatch(r"[-+]?\d+\.\d*|[-+]?\.\d+", text):
+        return float(text)
+    return text
+
+
+def _written_out(text: str) -> str:
+    return f"{float(text):.12f}".rstrip("0").rstrip(".")
+
+
+def shown_location(location: Location) -> str:
+    """`figures.solidus[0].value`, as messages name a place in a record."""
+    text = ""
+    for part in location:
+        text += f"[{part}]" if isinstance(part, int) else f".{part}" if text else str(part)
+    return text or "the record"

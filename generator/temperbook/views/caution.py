@@ -1,0 +1,72 @@
+"""Pages of cautions: what can hurt, how to keep it from hurting, who decides, where it applies."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from temperbook.derive.cautions import rank
+from temperbook.derive.handbook import Handbook
+from temperbook.records.models import Caution
+from temperbook.views import figure_rows, pages, routes
+from temperbook.views.figure_rows import Group, Reading
+from temperbook.views.pages import CautionShown, Link, Page
+
+
+@dataclass(frozen=True)
+class CautionPage:
+    """What a caution's page says."""
+
+    head: CautionShown
+    hazard: str
+    avoid: list[str]
+    first_aid: str
+    decides: str
+    tasks: list[str]
+    groups: list[Group]
+    readings: list[Reading]
+    alloys: list[Link]
+    everywhere: bool
+    packs: list[Link]
+    charts: list[Link]
+
+
+def all_pages(handbook: Handbook) -> list[Page]:
+    """A page for each caution."""
+    return [
+        Page(routes.page("cautions", c.id), "caution", c.name, shown(c, handbook), c.quick)
+        for c in handbook.library.cautions.values()
+    ]
+
+
+def shown(record: Caution, handbook: Handbook) -> CautionPage:
+    """What one page says."""
+    library = handbook.library
+    own = handbook.readings.get(record.id, [])
+    named = [library.evidence[i] for i in record.from_ if library.evidence[i] not in own]
+    return CautionPage(
+        head=pages.caution(record),
+        hazard=record.hazard,
+        avoid=record.avoid,
+        first_aid=record.first_aid or "",
+        decides=record.decides,
+        tasks=record.tasks,
+        groups=figure_rows.groups(record.id, record.figures, handbook),
+        readings=figure_rows.readings([*own, *named], handbook, record.id),
+        alloys=[Link(a.name, routes.page("alloys", a.id)) for a in handbook.alloys_with(record.id)],
+        everywhere=record.applies.always,
+        packs=[
+            Link(p.title, routes.page("packs", i))
+            for i, p in library.packs.items()
+            if record.id in p.cautions
+        ],
+        charts=[
+            Link(c.title, routes.page("charts", i))
+            for i, c in library.charts.items()
+            if record.id in c.cautions
+        ],
+    )
+
+
+def listed(handbook: Handbook) -> list[CautionShown]:
+    """Every caution, gravest first, for their index."""
+    return [pages.caution(c) for c in sorted(handbook.library.cautions.values(), key=rank)]

@@ -1,0 +1,59 @@
+"""The pages of charts and packs: what each is for, what stands on it, how to print it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from temperbook.derive.handbook import Handbook
+from temperbook.views import pages, routes
+from temperbook.views.pages import CautionShown, Link, Page
+
+
+@dataclass(frozen=True)
+class PrintedShown:
+    """What such a page says."""
+
+    title: str
+    about: str
+    command: str
+    cautions: list[CautionShown]
+    alloys: list[Link] = field(default_factory=list)
+    contents: list[str] = field(default_factory=list)
+
+
+def all_pages(handbook: Handbook) -> list[Page]:
+    """A page for each chart and each pack."""
+    return [*_charts(handbook), *_packs(handbook)]
+
+
+def _charts(handbook: Handbook) -> list[Page]:
+    alloys = [
+        Link(a.name, routes.page("alloys", i)) for i, a in handbook.library.alloys.items()
+    ]
+    return [
+        Page(
+            routes.page("charts", chart_id), "chart", chart.title,
+            PrintedShown(
+                f"{chart.title}: {chart.lead.lower()}", chart.about,
+                f"temperbook chart {chart_id} --paper a3 --alloys sterling,18ct-yellow",
+                pages.cautions(chart.cautions, handbook), alloys=alloys,
+            ),
+            chart.about,
+        )
+        for chart_id, chart in handbook.library.charts.items()
+    ]  # fmt: skip
+
+
+def _packs(handbook: Handbook) -> list[Page]:
+    return [
+        Page(
+            routes.page("packs", pack_id), "pack", pack.title,
+            PrintedShown(
+                pack.title, f"{pack.subtitle} For {pack.for_}.", f"temperbook pack {pack_id} --paper a4",
+                pages.cautions(pack.cautions, handbook),
+                contents=[handbook.library.prose[c].title for c in pack.chapters],
+            ),
+            pack.subtitle,
+        )
+        for pack_id, pack in handbook.library.packs.items()
+    ]  # fmt: skip

@@ -1,0 +1,179 @@
+"""The section pages: their own prose from content/pages/, and what each lists below it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+from temperbook.derive import limits
+from temperbook.derive.handbook import Handbook
+from temperbook.records.models import Alloy
+from temperbook.records.names import fineness
+from temperbook.views import caution, formatting, pages, routes, source
+from temperbook.views import prose as spoken
+from temperbook.views.formatting import MARKS
+from temperbook.views.pages import Link, Page
+from temperbook.views.prose import Passage
+
+# Sections of the site in the order of its navigation: stem in content/pages/ and what its page lists.
+SECTIONS = (
+    "alloys", "heat-colours", "reduction", "cautions", "wall-charts", "reading-packs", "glossary",
+    "sources", "how-we-choose",
+)  # fmt: skip
+
+
+@dataclass(frozen=True)
+class SectionShown:
+    """A section's prose and its list; the list's shape is the section's own."""
+
+    title: str
+    passages: list[Passage]
+    listed: Any = None
+    legend: list[tuple[str, str]] = field(default_factory=list)
+
+
+@dataclass(frozen=True)
+class AlloyLine:
+    """An alloy in the index: its names for the filter, and the limits that fit in a line."""
+
+    name: str
+    href: str
+    also: str
+    fineness: str
+    anneal: str
+    anneal_mark: str
+    between: str
+    between_mark: str
+    quench: str
+
+
+@dataclass(frozen=True)
+class Family:
+    """The alloys of one family."""
+
+    name: str
+    lines: list[AlloyLine]
+
+
+@dataclass(frozen=True)
+class ColourLane:
+    """An observer's names with the temperatures that they stand for."""
+
+    table: Link
+    observer: str
+    names: list[tuple[str, str]]
+
+
+@dataclass(frozen=True)
+class TermShown:
+    """A term of the glossary."""
+
+    anchor: str
+    term: str
+    meaning: str
+    see: list[Link]
+
+
+def all_pages(handbook: Handbook) -> list[Page]:
+    """Every section page and the home page."""
+    return [_page(stem, handbook) for stem in ("home", *SECTIONS)]
+
+
+def _page(stem: str, handbook: Handbook) -> Page:
+    text = handbook.library.prose[f"pages/{stem}"]
+    says = SectionShown(
+        text.title, spoken.passages(text, handbook), LISTS[stem](handbook) if stem in LISTS else None,
+        pages.legend(),
+    )  # fmt: skip
+    address = "" if stem == "home" else f"{stem}/"
+    return Page(address, stem, text.title, says)
+
+
+def _families(handbook: Handbook) -> list[Family]:
+    found: dict[str, list[AlloyLine]] = {}
+    for alloy in handbook.library.alloys.values():
+        found.setdefault(alloy.family, []).append(_line(alloy, handbook))
+    words = handbook.library.vocabulary
+    return [
+        Family(words.label("family", family), found[family])
+        for family in words.words["family"]
+        if family in found
+    ]
+
+
+def _line(alloy: Alloy, handbook: Handbook) -> AlloyLine:
+    words = handbook.library.vocabulary
+    anneal, between = limits.anneal(alloy), limits.ceiling(alloy)
+    cooling = words.quantities["cooling"].words
+    return AlloyLine(
+        name=alloy.name,
+        href=routes.page("alloys", alloy.id),
+        also=" ".join([alloy.id, alloy.short, *alloy.also]),
+        fineness=fineness(alloy),
+        anneal=formatting.value(anneal, words.quantities["anneal"]) if anneal else "",
+        anneal_mark=MARKS[anneal.how] if anneal else "",
+        between=_between(between, handbook),
+        between_mark=MARKS[between.how] if between else "",
+        quench=cooling[alloy.quench.rule] if alloy.quench else "",
+    )
+
+
+def _between(figure: Any, handbook: Handbook) -> str:
+    if figure is None:
+        return ""
+    words = handbook.library.vocabulary
+    text = formatting.value(figure, words.quantities["reduction-ceiling"])
+    return f"{text} {words.label('of', figure.of)}"
+
+
+def _lanes(handbook: Handbook) -> list[ColourLane]:
+    words = handbook.library.vocabulary.quantities["heat-colour"]
+    return [
+        ColourLane(
+            Link(table.name, routes.page("colours", table_id)),
+            table.observer,
+            [
+                (figure.name or "", formatting.value(figure, words))
+                for figure in table.figures.get("heat-colour", [])
+            ],
+        )
+        for table_id, table in handbook.library.colours.items()
+    ]
+
+
+def _charts(handbook: Handbook) -> list[Link]:
+    return [
+        Link(chart.title, routes.page("charts", chart_id), chart.about)
+        for chart_id, chart in handbook.library.charts.items()
+    ]
+
+
+def _packs(handbook: Handbook) -> list[Link]:
+    return [
+        Link(pack.title, routes.page("packs", pack_id), pack.subtitle)
+        for pack_id, pack in handbook.library.packs.items()
+    ]
+
+
+def terms(handbook: Handbook, only: list[str] | None = None) -> list[TermShown]:
+    """The glossary by term; with `only`, the terms of these ids."""
+    glossary = handbook.library.glossary
+    chosen = [glossary[i] for i in (only if only is not None else glossary)]
+    return [
+        TermShown(
+            t.id, t.term, t.meaning,
+            [Link(glossary[s].term, routes.page("glossary", s)) for s in t.see],
+        )
+        for t in sorted(chosen, key=lambda t: t.term.lower())
+    ]  # fmt: skip
+
+
+LISTS = {
+    "alloys": _families,
+    "heat-colours": _lanes,
+    "cautions": caution.listed,
+    "wall-charts": _charts,
+    "reading-packs": _packs,
+    "glossary": terms,
+    "sources": source.listed,
+}

@@ -1,0 +1,14 @@
+"""Every page of the site, in one list."""
+
+from __future__ import annotations
+
+from temperbook.derive.handbook import Handbook
+from temperbook.views import alloy, caution, printed, sections, source, subject
+from temperbook.views.pages import Page
+
+VIEWS = (sections, alloy, subject, caution, source, printed)
+
+
+def all_pages(handbook: Handbook) -> list[Page]:
+    """The pages of every view."""
+    return [page for view in VIEWS for page in view.all_pages(handbook)]

@@ -1,0 +1,68 @@
+"""Pages of systems, families and bench rules, of elements and of observers' colour tables."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from temperbook.derive.handbook import Handbook
+from temperbook.records.models import ColourTable, Element, Subject
+from temperbook.views import figure_rows, pages, routes
+from temperbook.views.alloy import RemarkShown, _remark
+from temperbook.views.figure_rows import Group, Reading
+from temperbook.views.pages import Link, Page
+
+
+@dataclass(frozen=True)
+class SubjectShown:
+    """What such a page says; `members` are the alloys that belong to it."""
+
+    name: str
+    about: str
+    groups: list[Group]
+    remarks: list[RemarkShown]
+    readings: list[Reading]
+    members: list[Link]
+    legend: list[tuple[str, str]]
+
+
+def all_pages(handbook: Handbook) -> list[Page]:
+    """A page for each record that bears figures and is neither alloy nor caution."""
+    library = handbook.library
+    records: list[tuple[str, Subject | Element | ColourTable]] = [
+        *(("subjects", r) for r in library.subjects.values()),
+        *(("elements", r) for r in library.elements.values()),
+        *(("colours", r) for r in library.colours.values()),
+    ]
+    return [
+        Page(routes.page(kind, record.id), "subject", record.name, shown(record, handbook), _about(record))
+        for kind, record in records
+    ]
+
+
+def shown(record: Subject | Element | ColourTable, handbook: Handbook) -> SubjectShown:
+    """What one page says."""
+    remarks = record.remarks if isinstance(record, Subject) else []
+    rows = handbook.readings.get(record.id, [])
+    return SubjectShown(
+        name=record.name,
+        about=_about(record),
+        groups=figure_rows.groups(record.id, record.figures, handbook),
+        remarks=[_remark(r.text, r, handbook) for r in remarks],
+        readings=figure_rows.readings(rows, handbook, record.id),
+        members=_members(record, handbook),
+        legend=pages.legend(),
+    )
+
+
+def _about(record: Subject | Element | ColourTable) -> str:
+    if isinstance(record, ColourTable):
+        return record.observer
+    return (record.about or "") if isinstance(record, Subject) else ""
+
+
+def _members(record: Subject | Element | ColourTable, handbook: Handbook) -> list[Link]:
+    return [
+        Link(alloy.name, routes.page("alloys", alloy_id))
+        for alloy_id, alloy in handbook.library.alloys.items()
+        if record.id in alloy.subjects or record.id in alloy.composition
+    ]
