@@ -30,7 +30,9 @@ class Problem:
 
     def as_json(self) -> dict[str, str | int]:
         """The same as plain keys, for a machine."""
-        return {key: getattr(self, key) for key in ("file", "line", "text", "found", "needed", "mend")}
+        return {
+            key: getattr(self, key) for key in ("file", "line", "text", "found", "needed", "mend")
+        }
 
 
 class DataProblems(Exception):

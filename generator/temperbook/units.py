@@ -7,16 +7,48 @@ from typing import Any
 
 # How a unit is written in the records, and what pint calls it.
 PINT_NAMES = {
-    "degC": "degC", "degF": "degF", "K": "kelvin", "degC-difference": "delta_degC",
-    "percent": "percent", "per-mille": "permille", "ppm": "ppm", "fraction": "dimensionless",
-    "g/cm3": "g/cm**3", "kg/m3": "kg/m**3", "lb/in3": "lb/inch**3",
-    "MPa": "MPa", "ksi": "ksi", "psi": "psi", "kgf/mm2": "kgf/mm**2", "N/mm2": "N/mm**2", "Zollpfund/mm2": "zollpfund/mm**2", "GPa": "GPa",
-    "HV": "HV", "HB": "HB", "kgf/mm2-hardness": "kgf/mm**2",
-    "s": "s", "min": "min", "h": "hour", "d": "day",
-    "mm": "mm", "in": "inch", "um": "um", "m": "m", "g": "g", "kg": "kg",
-    "mg/m3": "mg/m**3", "ug/m3": "ug/m**3", "ug/cm2/week": "ug/cm**2/week",
-    "deg": "degree", "bar": "bar", "L/kg": "liter/kg", "volumes": "dimensionless", "count": "dimensionless", "cd/m2": "cd/m**2", "nm": "nm",
-}  # fmt: skip
+    "degC": "degC",
+    "degF": "degF",
+    "K": "kelvin",
+    "degC-difference": "delta_degC",
+    "percent": "percent",
+    "per-mille": "permille",
+    "ppm": "ppm",
+    "fraction": "dimensionless",
+    "g/cm3": "g/cm**3",
+    "kg/m3": "kg/m**3",
+    "lb/in3": "lb/inch**3",
+    "MPa": "MPa",
+    "ksi": "ksi",
+    "psi": "psi",
+    "kgf/mm2": "kgf/mm**2",
+    "N/mm2": "N/mm**2",
+    "Zollpfund/mm2": "zollpfund/mm**2",
+    "GPa": "GPa",
+    "HV": "HV",
+    "HB": "HB",
+    "kgf/mm2-hardness": "kgf/mm**2",
+    "s": "s",
+    "min": "min",
+    "h": "hour",
+    "d": "day",
+    "mm": "mm",
+    "in": "inch",
+    "um": "um",
+    "m": "m",
+    "g": "g",
+    "kg": "kg",
+    "mg/m3": "mg/m**3",
+    "ug/m3": "ug/m**3",
+    "ug/cm2/week": "ug/cm**2/week",
+    "deg": "degree",
+    "bar": "bar",
+    "L/kg": "liter/kg",
+    "volumes": "dimensionless",
+    "count": "dimensionless",
+    "cd/m2": "cd/m**2",
+    "nm": "nm",
+}
 
 
 @cache
@@ -24,7 +56,12 @@ def _registry() -> Any:
     import pint
 
     registry = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)
-    for definition in ("permille = 1e-3", "zollpfund = 0.5 * kilogram_force", "HV = [vickers_number]", "HB = [brinell_number]"):
+    for definition in (
+        "permille = 1e-3",
+        "zollpfund = 0.5 * kilogram_force",
+        "HV = [vickers_number]",
+        "HB = [brinell_number]",
+    ):
         registry.define(definition)
     return registry
 

@@ -16,9 +16,10 @@ def check(library: Library) -> Iterator[Problem]:
         total = sum(alloy.composition.values())
         if abs(total - 100) > SLACK or min(alloy.composition.values(), default=0) <= 0:
             yield library.document(alloy_id, "alloys").problem(
-                ("composition",), "composition does not sum to 100",
+                ("composition",),
+                "composition does not sum to 100",
                 found=" + ".join(f"{e} {w:g}" for e, w in alloy.composition.items())
                 + f" = {total:g}",
                 needed="shares above zero, in percent of the mass, that sum to 100",
                 mend="look at the source for the missing element or the slip",
-            )  # fmt: skip
+            )

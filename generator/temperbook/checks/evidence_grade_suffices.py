@@ -16,17 +16,20 @@ def check(library: Library) -> Iterator[Problem]:
         rows = placed.rows(library)
         if rows and all(row.grade == "D" for row in rows) and not placed.stated.why:
             yield placed.document.problem(
-                placed.at, f"{shown_location(placed.at)} rests on workshop pages alone",
-                found=", ".join(row.id for row in rows), needed="a row of grade A to C, or `why:`",
+                placed.at,
+                f"{shown_location(placed.at)} rests on workshop pages alone",
+                found=", ".join(row.id for row in rows),
+                needed="a row of grade A to C, or `why:`",
                 mend="look for a better source; if there is none, say so in `why`",
-            )  # fmt: skip
+            )
     for caution in library.cautions.values():
         for position, row_id in enumerate(caution.from_):
             row = library.evidence.get(row_id)
             if row and row.grade in ("B", "D"):
                 yield library.document(caution.id, "cautions").problem(
-                    ("from", position), "a caution rests on a maker's or workshop page",
+                    ("from", position),
+                    "a caution rests on a maker's or workshop page",
                     found=f"{row_id}, grade {row.grade}",
                     needed="an agency, standard, law, paper or book",
                     mend="find the agency's text, or leave the row out",
-                )  # fmt: skip
+                )

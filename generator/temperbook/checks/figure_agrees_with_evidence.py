@@ -49,18 +49,24 @@ def _subject(placed: Placed, row: Evidence, library: Library) -> Iterator[Proble
     if figure_how in ("applied", "chosen") and row.record in groups:
         return
     yield _problem(
-        placed, f"rests on a row about another subject ({row.id})", row.record,
-        f"a row about {placed.record}" + (f", or applied from {', '.join(groups)}" if groups else ""),
+        placed,
+        f"rests on a row about another subject ({row.id})",
+        row.record,
+        f"a row about {placed.record}"
+        + (f", or applied from {', '.join(groups)}" if groups else ""),
         "name the right row; a reading of a system or family is `how: applied`, with `why`",
-    )  # fmt: skip
+    )
 
 
 def _quantity(placed: Placed, quantity: str, row: Evidence) -> Iterator[Problem]:
     if row.quantity != quantity:
         yield _problem(
-            placed, f"rests on a row of another quantity ({row.id})", row.quantity, quantity,
+            placed,
+            f"rests on a row of another quantity ({row.id})",
+            row.quantity,
+            quantity,
             "name the right row, or move the figure",
-        )  # fmt: skip
+        )
 
 
 def _basis(placed: Placed, figure: Figure, row: Evidence) -> Iterator[Problem]:
@@ -70,12 +76,19 @@ def _basis(placed: Placed, figure: Figure, row: Evidence) -> Iterator[Problem]:
         mine, printed_key = ours.get(key, ""), theirs.get(key, "")
         if mine == printed_key:
             continue
-        if key != "of" and free and (printed_key in OPEN or mine in OPEN or not mine or not printed_key):
+        if (
+            key != "of"
+            and free
+            and (printed_key in OPEN or mine in OPEN or not mine or not printed_key)
+        ):
             continue
         yield _problem(
-            placed, f"has another basis than its row ({row.id})", f"{key}: {mine or 'not given'}",
-            f"{key}: {printed_key or 'not given'}", "take the basis that the source states",
-        )  # fmt: skip
+            placed,
+            f"has another basis than its row ({row.id})",
+            f"{key}: {mine or 'not given'}",
+            f"{key}: {printed_key or 'not given'}",
+            "take the basis that the source states",
+        )
 
 
 def _number(
@@ -87,21 +100,32 @@ def _number(
     if figure.how in ("quoted", "converted"):
         for row, low, high in read:
             if figure.how == "quoted" and row.printed_unit != figure.unit:
-                yield _problem(placed, f"is printed in another unit ({row.id})", row.printed_unit,
-                               figure.unit, "write `how: converted`")  # fmt: skip
+                yield _problem(
+                    placed,
+                    f"is printed in another unit ({row.id})",
+                    row.printed_unit,
+                    figure.unit,
+                    "write `how: converted`",
+                )
             if not _same(_one(figure.ends, known), (low, high), exact=figure.how == "quoted"):
-                yield _problem(placed, f"differs from its row ({row.id})", _ends_text(figure.ends),
-                               f"{row.printed_value} {row.printed_unit}",
-                               "look at the source; correct the figure or the row")  # fmt: skip
+                yield _problem(
+                    placed,
+                    f"differs from its row ({row.id})",
+                    _ends_text(figure.ends),
+                    f"{row.printed_value} {row.printed_unit}",
+                    "look at the source; correct the figure or the row",
+                )
         return
     ends = [end for _, low, high in read for end in (low, high) if end is not None]
     for end in {e for e in figure.ends if e is not None}:
         if not any(_near(end, e, _slack(end)) for e in ends):
             yield _problem(
-                placed, "states a number that none of its rows prints", f"{end:g}",
+                placed,
+                "states a number that none of its rows prints",
+                f"{end:g}",
                 "one of " + ", ".join(f"{e:.4g}" for e in sorted(set(ends))),
                 "choose among the readings, or span them",
-            )  # fmt: skip
+            )
 
 
 def _ends(row: Evidence, unit: str, known: Quantity) -> Ends:

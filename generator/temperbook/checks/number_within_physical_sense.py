@@ -31,7 +31,9 @@ def check(library: Library) -> Iterator[Problem]:
         for end in {e for e in figure.ends if e is not None}:
             if not low <= end <= high:
                 yield placed.document.problem(
-                    placed.at, f"{shown_location(placed.at)} lies outside physical sense",
-                    found=f"{end:g} {figure.unit}", needed=f"{low:g} to {high:g} {figure.unit}",
+                    placed.at,
+                    f"{shown_location(placed.at)} lies outside physical sense",
+                    found=f"{end:g} {figure.unit}",
+                    needed=f"{low:g} to {high:g} {figure.unit}",
                     mend="look for a slipped digit or another unit",
-                )  # fmt: skip
+                )

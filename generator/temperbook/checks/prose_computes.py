@@ -35,15 +35,15 @@ def check(library: Library) -> Iterator[Problem]:
                 yield _problem(document.file, document.line(at), f"exercise {exercise.id}", wrong)
 
 
-def fault(
-    formula: str, inputs: Mapping[str, Any], outputs: list[str], library: Library
-) -> str:
+def fault(formula: str, inputs: Mapping[str, Any], outputs: list[str], library: Library) -> str:
     """What is needed for the computation to give its outputs; empty where it does."""
     try:
         given = computing.compute(formula, inputs, library)
     except KeyError as error:
         missing = str(error.args[0])
-        return nearest(missing, register.FORMULAS) if missing == formula else f"a density of {missing}"
+        return (
+            nearest(missing, register.FORMULAS) if missing == formula else f"a density of {missing}"
+        )
     except (ValueError, TypeError) as error:
         return str(error)
     absent = [name for name in outputs if name not in given]
@@ -52,6 +52,10 @@ def fault(
 
 def _problem(file: str, line: int, found: str, needed: str) -> Problem:
     return Problem(
-        file, line, "a computed number cannot be computed", found=found, needed=needed,
+        file,
+        line,
+        "a computed number cannot be computed",
+        found=found,
+        needed=needed,
         mend="correct the formula, its inputs or the output",
-    )  # fmt: skip
+    )

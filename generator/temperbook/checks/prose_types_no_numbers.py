@@ -23,8 +23,10 @@ def check(library: Library) -> Iterator[Problem]:
             found = TYPED.search(NAMES.sub("", inline.text))
             if found:
                 yield Problem(
-                    prose.file, inline.line, "a number with its unit is typed by hand",
+                    prose.file,
+                    inline.line,
+                    "a number with its unit is typed by hand",
                     found=inline.text[max(0, found.start() - 20) : found.end() + 10].strip(),
                     needed="[[record#quantity@key=value]], [[=formula ... -> output]] or [[in 6 mm]]",
                     mend="call the figure by its address, so that its source goes with it",
-                )  # fmt: skip
+                )

@@ -19,17 +19,25 @@ def check(library: Library) -> Iterator[Problem]:
         stated, place = placed.stated, shown_location(placed.at)
         if stated.how in READ and not stated.from_:
             yield placed.document.problem(
-                placed.at, f"{place} says that it was read, but not where", found=f"how: {stated.how}",
-                needed="from: [evidence ids]", mend="name the rows, or write `how: practice`",
-            )  # fmt: skip
+                placed.at,
+                f"{place} says that it was read, but not where",
+                found=f"how: {stated.how}",
+                needed="from: [evidence ids]",
+                mend="name the rows, or write `how: practice`",
+            )
         if stated.how not in READ and stated.from_:
             yield placed.document.problem(
-                placed.at, f"{place} names evidence that `how: {stated.how}` does not rest on",
-                found=", ".join(stated.from_), needed="no `from`, or another `how`",
+                placed.at,
+                f"{place} names evidence that `how: {stated.how}` does not rest on",
+                found=", ".join(stated.from_),
+                needed="no `from`, or another `how`",
                 mend="quoted, converted, chosen or applied figures rest on rows",
-            )  # fmt: skip
+            )
         if stated.how in REASONED and not stated.why:
             yield placed.document.problem(
-                placed.at, f"{place} gives no reason", found=f"how: {stated.how}", needed="why: ...",
+                placed.at,
+                f"{place} gives no reason",
+                found=f"how: {stated.how}",
+                needed="why: ...",
                 mend="say in a sentence why this reading, or why it holds for this alloy",
-            )  # fmt: skip
+            )

@@ -17,18 +17,21 @@ def check(library: Library) -> Iterator[Problem]:
             for _, liquidus in _ends(alloy, "liquidus", 1):
                 if solidus > liquidus:
                     yield document.problem(
-                        ("figures", "solidus", solidus_at), "solidus lies above the liquidus",
+                        ("figures", "solidus", solidus_at),
+                        "solidus lies above the liquidus",
                         found=f"solidus {solidus:g} degC, liquidus {liquidus:g} degC",
                         needed="solidus at or below liquidus",
                         mend="the two may be exchanged in the source; look at another one",
-                    )  # fmt: skip
+                    )
             for anneal_at, anneal in _ends(alloy, "anneal", 1):
                 if anneal >= solidus:
                     yield document.problem(
-                        ("figures", "anneal", anneal_at), "anneal reaches the solidus",
+                        ("figures", "anneal", anneal_at),
+                        "anneal reaches the solidus",
                         found=f"anneal {anneal:g} degC, solidus {solidus:g} degC",
-                        needed="an anneal below the solidus", mend="look at both sources again",
-                    )  # fmt: skip
+                        needed="an anneal below the solidus",
+                        mend="look at both sources again",
+                    )
 
 
 def _ends(alloy: Alloy, quantity: str, end: int) -> list[tuple[int, float]]:

@@ -18,7 +18,9 @@ def check(library: Library) -> Iterator[Problem]:
         if source_id in used or source_id in TABLES:
             continue
         yield library.document(source_id, "sources").problem(
-            (), "no evidence row comes from this source", found=source_id,
+            (),
+            "no evidence row comes from this source",
+            found=source_id,
             needed=f"rows in data/evidence/{source_id}.csv",
             mend="type what was read in it, or delete the record",
-        )  # fmt: skip
+        )

@@ -13,11 +13,16 @@ from temperbook.commands.reading import progress, read_handbook
 
 
 @click.command()
-@click.option("--only", type=click.Choice(["site", "paper"]), help="Make the site or the paper alone.")
 @click.option(
-    "--out", type=click.Path(file_okay=False, path_type=Path), default=Path("site"), show_default=True,
+    "--only", type=click.Choice(["site", "paper"]), help="Make the site or the paper alone."
+)
+@click.option(
+    "--out",
+    type=click.Path(file_okay=False, path_type=Path),
+    default=Path("site"),
+    show_default=True,
     help="Folder to leave it in; replaced as a whole once everything is made.",
-)  # fmt: skip
+)
 @click.pass_obj
 def command(project: Path | None, only: str | None, out: Path) -> None:
     """Make the handbook: pages, wall charts (A4 and A3) and reading packs.

@@ -21,16 +21,26 @@ PAPERS = ("a4", "a3", "a2", "letter", "tabloid")
 @click.command()
 @click.argument("chart_id", metavar="ID")
 @click.option("--paper", type=click.Choice(PAPERS), default="a3", show_default=True)
-@click.option("--read-at", type=click.Choice(["wall", "bench"]), help="Wall: read at 2 m; bench: at 1 m. "
-              "Wall where the paper is large enough, unless said.")  # fmt: skip
+@click.option(
+    "--read-at",
+    type=click.Choice(["wall", "bench"]),
+    help="Wall: read at 2 m; bench: at 1 m. Wall where the paper is large enough, unless said.",
+)
 @click.option("--alloys", help="Names with commas between them; all alloys unless said.")
-@click.option("-o", "output", type=click.Path(dir_okay=False, path_type=Path), help="File to write.")
+@click.option(
+    "-o", "output", type=click.Path(dir_okay=False, path_type=Path), help="File to write."
+)
 @click.option("--json", "as_json", is_flag=True, help="Say as JSON what was written.")
 @click.pass_obj
 def command(
-    project: Path | None, chart_id: str, paper: str, read_at: str | None, alloys: str | None,
-    output: Path | None, as_json: bool,
-) -> None:  # fmt: skip
+    project: Path | None,
+    chart_id: str,
+    paper: str,
+    read_at: str | None,
+    alloys: str | None,
+    output: Path | None,
+    as_json: bool,
+) -> None:
     """Print the chart ID as a PDF, on as many sheets as its alloys need.
 
     \b
@@ -55,8 +65,15 @@ def command(
         pdf = printing.chart_pdf(handbook, sheets, charts[chart_id].title)
     write(target, pdf)
     if as_json:
-        print_json({"file": str(target), "sheets": len(sheets), "alloys": [a.id for a in chosen],
-                    "paper": paper, "read_at": reading})  # fmt: skip
+        print_json(
+            {
+                "file": str(target),
+                "sheets": len(sheets),
+                "alloys": [a.id for a in chosen],
+                "paper": paper,
+                "read_at": reading,
+            }
+        )
     else:
         click.echo(f"{target}: {len(chosen)} alloys on {len(sheets)} sheets, {paper}, {reading}")
 

@@ -32,7 +32,10 @@ def command(project: Path | None, as_json: bool) -> None:
     except DataProblems as problems:
         if as_json:
             print_json(
-                {"problems": [p.as_json() for p in problems.problems], "summary": problems.summary()}
+                {
+                    "problems": [p.as_json() for p in problems.problems],
+                    "summary": problems.summary(),
+                }
             )
         else:
             click.echo(str(problems))

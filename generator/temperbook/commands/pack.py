@@ -14,7 +14,9 @@ from temperbook.problems import nearest
 @click.command()
 @click.argument("pack_id", metavar="ID")
 @click.option("--paper", type=click.Choice(["a4", "letter"]), default="a4", show_default=True)
-@click.option("-o", "output", type=click.Path(dir_okay=False, path_type=Path), help="File to write.")
+@click.option(
+    "-o", "output", type=click.Path(dir_okay=False, path_type=Path), help="File to write."
+)
 @click.option("--json", "as_json", is_flag=True, help="Say as JSON what was written.")
 @click.pass_obj
 def command(

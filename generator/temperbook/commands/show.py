@@ -12,7 +12,9 @@ from temperbook.commands.reading import print_json, read_handbook
 
 @click.command()
 @click.argument("name", nargs=-1, required=True)
-@click.option("--json", "as_json", is_flag=True, help="Print everything that the alloy's page says.")
+@click.option(
+    "--json", "as_json", is_flag=True, help="Print everything that the alloy's page says."
+)
 @click.pass_obj
 def command(project: Path | None, name: tuple[str, ...], as_json: bool) -> None:
     """Show the limits of the alloy called NAME: an id, a name, an alias or a fineness.

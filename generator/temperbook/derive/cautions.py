@@ -10,9 +10,7 @@ SIGNALS = ("danger", "warning", "caution")
 
 def of_alloy(alloy: Alloy, library: Library) -> list[Caution]:
     """The alloy's cautions, gravest first, those that hurt at once before the others."""
-    found = [
-        c for c in library.cautions.values() if c.id in alloy.cautions or applies(c, alloy)
-    ]
+    found = [c for c in library.cautions.values() if c.id in alloy.cautions or applies(c, alloy)]
     return sorted(found, key=rank)
 
 

@@ -71,7 +71,12 @@ def density_figure(alloy: Alloy, library: Library) -> Figure | None:
         return None
     inputs = {s: f"{share:g} percent" for s, share in alloy.composition.items()}
     return Figure(
-        value=value, unit="g/cm3", name="by mixing", how="computed", formula="density", inputs=inputs
+        value=value,
+        unit="g/cm3",
+        name="by mixing",
+        how="computed",
+        formula="density",
+        inputs=inputs,
     )
 
 

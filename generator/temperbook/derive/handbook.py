@@ -45,7 +45,13 @@ class Handbook:
     def name_of(self, record_id: str) -> str:
         """What the record that bears figures is called."""
         library = self.library
-        for records in (library.alloys, library.subjects, library.elements, library.colours, library.cautions):
+        for records in (
+            library.alloys,
+            library.subjects,
+            library.elements,
+            library.colours,
+            library.cautions,
+        ):
             if record_id in records:
                 return records[record_id].name
         raise KeyError(record_id)

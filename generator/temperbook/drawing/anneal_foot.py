@@ -49,9 +49,12 @@ class Foot:
 
     def _legend_lines(self) -> list[list[tuple[str, str]]]:
         items = [
-            *self.chart.legend, *self.chart.cooling, ("eye", "kiln or marker, not the eye"),
-            ("hatch", "do not enter"), ("dots", "do not linger"),
-        ]  # fmt: skip
+            *self.chart.legend,
+            *self.chart.cooling,
+            ("eye", "kiln or marker, not the eye"),
+            ("hatch", "do not enter"),
+            ("dots", "do not linger"),
+        ]
         found: list[list[tuple[str, str]]] = [[]]
         x = 0.0
         for item in items:

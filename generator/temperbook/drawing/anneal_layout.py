@@ -104,7 +104,10 @@ def axis(rows: list[ChartRow], at: Columns) -> Axis:
     """An axis that holds every anneal of the rows and what lies above it, in whole hundreds."""
     lows = [r.low for r in rows if r.low is not None] or [500.0]
     highs = [r.high for r in rows if r.high is not None] or [700.0]
-    tops = [min(r.stop or h, (r.high or h) + 200) for r, h in zip(rows, _padded(highs, rows), strict=True)]
+    tops = [
+        min(r.stop or h, (r.high or h) + 200)
+        for r, h in zip(rows, _padded(highs, rows), strict=True)
+    ]
     low = math.floor((min(lows) - 20) / STEP) * STEP
     high = math.ceil((max(*tops, max(highs)) + 20) / STEP) * STEP
     return Axis(low, high, at.bars, at.bars_width)

@@ -22,7 +22,6 @@ from temperbook.drawing.shapes import Line as Stroke
 from temperbook.views.anneal_chart import AnnealChart, ChartRow
 
 
-
 def draw(chart: AnnealChart, paper: str, read_at: str, colour: Colour) -> list[Picture]:
     """The sheets of a chart on a paper, lettered for a reading distance; type never shrinks to fit."""
     width, height = SIZES[paper]
@@ -38,9 +37,14 @@ def draw(chart: AnnealChart, paper: str, read_at: str, colour: Colour) -> list[P
 
 
 def _sheet(
-    chart: AnnealChart, lines: list[Line], numbered: tuple[int, int], foot: Foot,
-    letters: Lettering, size: tuple[float, float, float], colour: Colour,
-) -> Picture:  # fmt: skip
+    chart: AnnealChart,
+    lines: list[Line],
+    numbered: tuple[int, int],
+    foot: Foot,
+    letters: Lettering,
+    size: tuple[float, float, float],
+    colour: Colour,
+) -> Picture:
     width, height, head = size
     rows = [line.row for line in lines if line.row]
     at = layout.columns(rows, letters, MARGIN, width - MARGIN)
@@ -53,7 +57,9 @@ def _sheet(
     for line in lines:
         pitch = layout.pitch(letters, line)
         shapes += _heading(line.heading, letters, y, pitch, width) if line.heading else []
-        shapes += _row(line.row, chart.margin, at, scale, letters, (y, pitch), colour) if line.row else []
+        shapes += (
+            _row(line.row, chart.margin, at, scale, letters, (y, pitch), colour) if line.row else []
+        )
         y += pitch
     shapes += foot.shapes(height, colour)
     names = ", ".join(row.name for row in rows)
@@ -71,7 +77,14 @@ def _title(
     ]
     if numbered[1] > 1:
         shapes.append(
-            Text(width - MARGIN, base, f"{numbered[0]}/{numbered[1]}", letters.other, anchor="end", role="ash")
+            Text(
+                width - MARGIN,
+                base,
+                f"{numbered[0]}/{numbered[1]}",
+                letters.other,
+                anchor="end",
+                role="ash",
+            )
         )
     return shapes
 
@@ -88,7 +101,9 @@ def _axis(
         x = scale.x(tick)
         shapes.append(Stroke(x, top + bar, x, bottom, "hairline", HAIRLINE))
         if position % every == 0:
-            shapes.append(Text(x, top - letters.other * 0.3, str(tick), letters.other, anchor="middle"))
+            shapes.append(
+                Text(x, top - letters.other * 0.3, str(tick), letters.other, anchor="middle")
+            )
     label = top - letters.other * 0.3
     shapes += [
         Text(at.bars - letters.other * 1.6, label, "°C", letters.other, 700, "end"),
@@ -108,9 +123,14 @@ def _heading(text: str, letters: Lettering, y: float, pitch: float, width: float
 
 
 def _row(
-    row: ChartRow, margin: float, at: Columns, scale: Axis, letters: Lettering,
-    place: tuple[float, float], colour: Colour,
-) -> list[Shape]:  # fmt: skip
+    row: ChartRow,
+    margin: float,
+    at: Columns,
+    scale: Axis,
+    letters: Lettering,
+    place: tuple[float, float],
+    colour: Colour,
+) -> list[Shape]:
     y, pitch = place
     middle = y + pitch / 2
     key, other = middle + letters.key / 2, middle + letters.other / 2
@@ -119,7 +139,9 @@ def _row(
     shapes += _window(row, scale, (middle - letters.key * 0.38, letters.key * 0.76), colour)
     shapes.append(Text(at.name, other, row.name, letters.other, 700))
     shapes.append(Text(at.figure, key, row.figure, letters.key, 800))
-    shapes.append(Text(at.hold, other, row.hold or "—", letters.other, role="ink" if row.hold else "ash"))
+    shapes.append(
+        Text(at.hold, other, row.hold or "—", letters.other, role="ink" if row.hold else "ash")
+    )
     shapes += _mark(row.mark, at.figure, row.figure, (letters.key, 800), key, letters)
     shapes += _mark(row.hold_mark, at.hold, row.hold, (letters.other, 400), other, letters)
     if row.by_instrument:
@@ -127,7 +149,9 @@ def _row(
     centre = at.cooling + letters.other * 0.95
     shapes += marks.cooling(row.quench, centre, middle, letters.other * 1.5)
     edge = letters.other * 0.35
-    shapes += marks.provenance(row.quench_mark, at.right - edge, other - letters.other + edge, edge * 1.4)
+    shapes += marks.provenance(
+        row.quench_mark, at.right - edge, other - letters.other + edge, edge * 1.4
+    )
     return shapes
 
 
@@ -159,9 +183,7 @@ def _stop(row: ChartRow, margin: float, scale: Axis, place: tuple[float, float])
     return shapes
 
 
-def _window(
-    row: ChartRow, scale: Axis, place: tuple[float, float], colour: Colour
-) -> list[Shape]:
+def _window(row: ChartRow, scale: Axis, place: tuple[float, float], colour: Colour) -> list[Shape]:
     y, height = place
     shapes: list[Shape] = []
     for low, high in row.ordering:

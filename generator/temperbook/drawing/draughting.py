@@ -26,9 +26,16 @@ HEAD = 2.0
 
 
 def label(
-    x: float, y: float, text: str, *, bold: bool = False, anchor: Anchor = "start",
-    role: Role = "ink", cap: float = CAP, most: float = 0.0,
-) -> Text:  # fmt: skip
+    x: float,
+    y: float,
+    text: str,
+    *,
+    bold: bool = False,
+    anchor: Anchor = "start",
+    role: Role = "ink",
+    cap: float = CAP,
+    most: float = 0.0,
+) -> Text:
     """A line of text on a baseline [mm]; `cap` and `most` [mm]."""
     return Text(x, y, text, cap, 700 if bold else 400, anchor, role, most)
 
@@ -42,9 +49,15 @@ def titled(x: float, y: float, title: str, *under: str, anchor: Anchor = "middle
 
 
 def arrow(
-    x1: float, y1: float, x2: float, y2: float, role: Role = "ink", width: float = LINE,
-    *, both: bool = False,
-) -> list[Shape]:  # fmt: skip
+    x1: float,
+    y1: float,
+    x2: float,
+    y2: float,
+    role: Role = "ink",
+    width: float = LINE,
+    *,
+    both: bool = False,
+) -> list[Shape]:
     """A line [mm] with a filled head at its second end, or at both."""
     length = math.hypot(x2 - x1, y2 - y1)
     dx, dy = (x2 - x1) / length, (y2 - y1) / length
@@ -78,7 +91,9 @@ def curved_arrow(
     ]
 
 
-def arc(x: float, y: float, r: float, start: float, end: float, steps: int = 24) -> tuple[Point, ...]:
+def arc(
+    x: float, y: float, r: float, start: float, end: float, steps: int = 24
+) -> tuple[Point, ...]:
     """Points [mm] on a circle about (x, y), from one angle to another [degrees, clockwise from the right]."""
     angles = (math.radians(start + (end - start) * n / steps) for n in range(steps + 1))
     return tuple((x + r * math.cos(a), y + r * math.sin(a)) for a in angles)

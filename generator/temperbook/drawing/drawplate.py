@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 
-from temperbook.drawing.draughting import WIDE, arc, arrow, label, pointer
+from temperbook.drawing.draughting import WIDE, arc, arrow, label, leader
 from temperbook.drawing.shapes import HAIRLINE, LINE, Circle, Line, Picture, Point, Polygon, Shape
 
-AXIS = 33.0
+AXIS = 27.0
 PLATE = (38.0, 84.0)  # entry and exit face [mm]
 HEIGHT = 22.0  # half the height of plate that is shown [mm]
 THICK, THIN = 7.4, 5.2  # half the diameter of the wire before and after [mm]
@@ -22,12 +22,12 @@ def drawplate_section() -> Picture:
     shapes: list[Shape] = []
     for way in (-1.0, 1.0):
         shapes.append(Polygon(_plate(way), "ash", "ink", LINE))
-        shapes.append(Polygon(_wax(way), "ember", "", HAIRLINE))
+        shapes.append(Polygon(_wax(way), "paper", "ink", HAIRLINE))
     shapes += _wire()
     shapes += _angle()
     foot = AXIS + HEIGHT
     for x, half, at, words in (
-        (45.5, _wall(45.5), 30.0, "mouth, with wax"),
+        (44.5, _wall(44.5), 39.0, "mouth"),
         (60.0, _wall(60.0), 56.0, "cone"),
         (72.5, THIN, 72.5, "bearing"),
         (80.0, _wall(80.0), 93.0, "relief"),
@@ -35,18 +35,23 @@ def drawplate_section() -> Picture:
         shapes += [
             Line(x, AXIS + half + 1, x, foot, "paper", HAIRLINE),
             Circle(x, AXIS + half + 1.4, 0.7, "paper", ""),
-            Polygon(((x, foot), (x, foot + 1.5), (at, foot + 4)), "", "ink", HAIRLINE, closed=False),
+            Polygon(
+                ((x, foot), (x, foot + 1.5), (at, foot + 4)), "", "ink", HAIRLINE, closed=False
+            ),
             label(at, foot + 7.6, words, anchor="middle"),
         ]
+    shapes += leader(((43.6, AXIS - THICK - 1.4), (30.0, AXIS - THICK - 7)), "wax", anchor="end")
     shapes += arrow(99, AXIS, 115, AXIS)
     shapes.append(label(107, AXIS - 3.5, "pull", bold=True, anchor="middle"))
     shapes.append(label(4, foot + 15, "Angles are drawn larger than they are.", role="ash"))
     return Picture(
-        WIDE, foot + 19, tuple(shapes),
+        WIDE,
+        foot + 19,
+        tuple(shapes),
         "One hole of a drawplate cut open, the wire pulled through it from left to right. A wide mouth holds wax. A "
         "cone narrows and squeezes the wire, which touches it only on the last part; its wall leans to the axis by the "
         "half angle. Then comes a short straight bearing that sets the size, and a relief that opens to the back.",
-    )  # fmt: skip
+    )
 
 
 def _wall(x: float) -> float:
@@ -73,7 +78,12 @@ def _wax(way: float) -> tuple[Point, ...]:
 
 def _wire() -> list[Shape]:
     left, right = 5.0, 96.0
-    upper = [(left, AXIS - THICK), (MEETS, AXIS - THICK), (BEARING, AXIS - THIN), (right, AXIS - THIN)]
+    upper = [
+        (left, AXIS - THICK),
+        (MEETS, AXIS - THICK),
+        (BEARING, AXIS - THIN),
+        (right, AXIS - THIN),
+    ]
     whole = (*upper, *((x, 2 * AXIS - y) for x, y in reversed(upper)))
     return [
         Polygon(whole, "hairline", "", HAIRLINE),
@@ -91,6 +101,5 @@ def _angle() -> list[Shape]:
     return [
         Line(BEARING, AXIS - THIN, apex, AXIS, "ink", HAIRLINE),
         Polygon(arc(apex, AXIS, 15.0, 180, 180 + degrees), "", "ink", LINE, closed=False),
-        *pointer((spot, (spot[0] + 13, AXIS - 14), (spot[0] + 15, AXIS - 14))),
-        label(spot[0] + 16.2, AXIS - 12.8, "half angle"),
+        *leader((spot, (spot[0] + 15.5, AXIS - 12.4)), "half angle"),
     ]

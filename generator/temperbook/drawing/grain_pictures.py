@@ -6,9 +6,19 @@ import math
 from collections.abc import Sequence
 
 from temperbook.drawing import grains
-from temperbook.drawing.grains import Grain
 from temperbook.drawing.draughting import LEADING, WIDE, arrow, label, leader, titled
-from temperbook.drawing.shapes import BOLD, HAIRLINE, LINE, Line, Picture, Point, Polygon, Rect, Shape
+from temperbook.drawing.grains import Grain
+from temperbook.drawing.shapes import (
+    BOLD,
+    HAIRLINE,
+    LINE,
+    Line,
+    Picture,
+    Point,
+    Polygon,
+    Rect,
+    Shape,
+)
 from temperbook.drawing.tessellation import Box, inside, rectangle
 
 MARGIN = 4.0
@@ -26,7 +36,7 @@ def grain_cast() -> Picture:
     shapes += arrow(6, y + 1, 6, middle - 8) + arrow(6, bottom - 1, 6, middle + 8)
     texts = right + 13
     for spot, at, words in (
-        ((right + 1, y - 2), y - 2, ("wall of the mould",)),
+        ((right + 3, y - 2), y - 2, ("wall of the mould",)),
         ((right - 3, y + 1.2), y + 7, ("small grains, chilled",)),
         ((right - 2.6, y + 18), y + 16, ("columns: they grew", "away from the wall")),
         ((right - 4, middle), middle, ("coarse grains in the", "middle, frozen last")),
@@ -34,11 +44,13 @@ def grain_cast() -> Picture:
         shapes += leader((spot, (texts, at)), words[0])
         shapes += [label(texts + 1.2, at + 1.2 + LEADING, word) for word in words[1:]]
     return Picture(
-        WIDE, bottom + MOULD + MARGIN, tuple(shapes),
+        WIDE,
+        bottom + MOULD + MARGIN,
+        tuple(shapes),
         "A cast bar cut lengthwise, with a mould wall above and below. Along each wall lies a thin row of small "
         "grains. From them long columns grow straight inwards, several times longer than wide. In the middle, where "
         "the last metal froze, coarse grains of no direction lie between the tips of the columns.",
-    )  # fmt: skip
+    )
 
 
 def grain_worked() -> Picture:
@@ -51,11 +63,13 @@ def grain_worked() -> Picture:
     shapes.append(label(MARGIN, under + LEADING, "and crossed by slip lines", role="ash"))
     shapes.append(label(96, under + LEADING, "rolled this way", anchor="middle", role="ash"))
     return Picture(
-        WIDE, under + LEADING + MARGIN, tuple(shapes),
+        WIDE,
+        under + LEADING + MARGIN,
+        tuple(shapes),
         "The same bar after rolling to a third of its thickness, at the same scale. It is three times as long, and so "
         "is each of its grains: flattened and drawn out in the rolling direction, with none gained and none lost. "
         "Fine parallel slip lines cross each grain at a slope of its own.",
-    )  # fmt: skip
+    )
 
 
 def grain_annealed() -> Picture:
@@ -67,11 +81,13 @@ def grain_annealed() -> Picture:
     shapes.append(label(MARGIN, under, "New grains, small and even", bold=True))
     shapes.append(label(MARGIN, under + LEADING, "straight pairs of lines: twins", role="ash"))
     return Picture(
-        WIDE, under + LEADING + MARGIN, tuple(shapes),
+        WIDE,
+        under + LEADING + MARGIN,
+        tuple(shapes),
         "The rolled strip after a right anneal, at the same scale. Not one long grain is left. Many small new grains "
         "of even size fill it, about as wide as they are high. Some are crossed by a pair of straight parallel "
         "lines: annealing twins.",
-    )  # fmt: skip
+    )
 
 
 def grain_overheated() -> Picture:
@@ -82,11 +98,13 @@ def grain_overheated() -> Picture:
     shapes.append(label(MARGIN, under, "Few grains, and large", bold=True))
     shapes.append(label(MARGIN, under + LEADING, "dark: seams that began to melt", role="ash"))
     return Picture(
-        WIDE, under + LEADING + MARGIN, tuple(shapes),
+        WIDE,
+        under + LEADING + MARGIN,
+        tuple(shapes),
         "The same strip after too much heat, at the same scale. Only a few very large grains are left; one or two of "
         "them reach from face to face. Their boundaries are thick and dark, with dark corners where three meet: "
         "there the metal began to melt.",
-    )  # fmt: skip
+    )
 
 
 ROW_SCALE = 0.6
@@ -124,11 +142,13 @@ def grain_row() -> Picture:
     for (x, width, *_), (following, *_) in zip(ROW[:2], ROW[1:3], strict=True):
         shapes += arrow(x + width + 1, ROW_MIDDLE, following - 1, ROW_MIDDLE)
     return Picture(
-        WIDE, 54, tuple(shapes),
+        WIDE,
+        54,
+        tuple(shapes),
         "Four pieces of one bar in a row, at one scale. Cast: thick, with long columns from both walls. Worked: a "
         "third as thick, the same grains drawn out flat. Annealed: many small, even new grains. Overheated: a few "
         "grains that fill the whole thickness, with dark seams.",
-    )  # fmt: skip
+    )
 
 
 def dark_seams(
@@ -145,7 +165,9 @@ def dark_seams(
     for corner, others in sorted(met.items()):
         if len(others) > 2:
             pocket = tuple(_towards(corner, other, 1.6) for other in others)
-            drawn = inside(grains.placed(pocket, x, y, scale), (x, y, x + scale * box[2], y + scale * box[3]))
+            drawn = inside(
+                grains.placed(pocket, x, y, scale), (x, y, x + scale * box[2], y + scale * box[3])
+            )
             shapes.append(Polygon(drawn, "ink", "", HAIRLINE))
     return shapes
 

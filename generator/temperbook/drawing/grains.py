@@ -12,7 +12,16 @@ from dataclasses import dataclass
 from functools import cache
 
 from temperbook.drawing.shapes import HAIRLINE, LINE, Line, Point, Polygon, Shape
-from temperbook.drawing.tessellation import Box, Cell, area, centre, chord, evened, inside, tessellation
+from temperbook.drawing.tessellation import (
+    Box,
+    Cell,
+    area,
+    centre,
+    chord,
+    evened,
+    inside,
+    tessellation,
+)
 
 STRETCH = 3.0  # how many times as long the worked piece is, and as thin
 CAST: Box = (0.0, 0.0, 112.0 / STRETCH, 60.0)
@@ -54,9 +63,7 @@ def cast() -> tuple[Grain, ...]:
     return _grains(seeds, CAST, weights)
 
 
-def _row(
-    chance: random.Random, y: float, step: float, stray: tuple[float, float]
-) -> list[Point]:
+def _row(chance: random.Random, y: float, step: float, stray: tuple[float, float]) -> list[Point]:
     found: list[Point] = []
     x = CAST[0] - BEYOND
     while x < CAST[2] + BEYOND:
@@ -98,7 +105,12 @@ def _equiaxed(step: float, stray: float, evenings: int) -> tuple[Grain, ...]:
         x = left - beyond + (step / 2 if row % 2 else 0.0)
         while x < right + beyond:
             shaken = y + chance.uniform(-stray, stray) * step
-            seeds.append((x + chance.uniform(-stray, stray) * step, min(max(shaken, top + 0.5), bottom - 0.5)))
+            seeds.append(
+                (
+                    x + chance.uniform(-stray, stray) * step,
+                    min(max(shaken, top + 0.5), bottom - 0.5),
+                )
+            )
             x += step
     wide = (left - beyond, top, right + beyond, bottom)
     places: Sequence[Point] = seeds
@@ -107,9 +119,7 @@ def _equiaxed(step: float, stray: float, evenings: int) -> tuple[Grain, ...]:
     return _grains(places, WORKED)
 
 
-def _grains(
-    seeds: Sequence[Point], box: Box, weights: Sequence[float] = ()
-) -> tuple[Grain, ...]:
+def _grains(seeds: Sequence[Point], box: Box, weights: Sequence[float] = ()) -> tuple[Grain, ...]:
     """The cells as grains; tones and slopes by the golden section, which spreads them evenly."""
     wide = (box[0] - BEYOND, box[1], box[2] + BEYOND, box[3])
     found: list[Grain] = []
@@ -131,10 +141,14 @@ def window(grains: Sequence[Grain], box: Box) -> tuple[Grain, ...]:
     return tuple(found)
 
 
-def outlines(grains: Sequence[Grain], x: float, y: float, scale: float = 1.0, width: float = LINE) -> list[Shape]:
+def outlines(
+    grains: Sequence[Grain], x: float, y: float, scale: float = 1.0, width: float = LINE
+) -> list[Shape]:
     """The grains as shapes, their corner at (x, y) [mm], boundaries `width` [mm] wide."""
     return [
-        Polygon(placed(grain.cell, x, y, scale), "hairline" if grain.toned else "paper", "ink", width)
+        Polygon(
+            placed(grain.cell, x, y, scale), "hairline" if grain.toned else "paper", "ink", width
+        )
         for grain in grains
     ]
 

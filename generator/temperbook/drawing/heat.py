@@ -38,14 +38,21 @@ def bright_and_black(colour: Callable[[float], str]) -> Picture:
     shapes += titled(33, bottom + 6.5, "oxidised", "black: it glows")
     shapes += titled(87, bottom + 6.5, "clean", "bright: it hardly glows")
     shapes.append(
-        label(x0, bottom + 19, "A scheme for a dim shop: how much a face hides, differs by metal.", role="ash")
+        label(
+            x0,
+            bottom + 19,
+            "A scheme for a dim shop: how much a face hides, differs by metal.",
+            role="ash",
+        )
     )
     return Picture(
-        WIDE, bottom + 23, tuple(shapes),
+        WIDE,
+        bottom + 23,
+        tuple(shapes),
         "A scheme: two strips side by side in a dim shop, at one and the same heat. The oxidised one glows a clear "
         "dull red. The clean, bright one is nearly as dark as the shop round it. So a clean piece looks far cooler "
         "than it is.",
-    )  # fmt: skip
+    )
 
 
 LEFT, FOOT, TOP = 12.0, 72.0, 18.0  # the plane's left edge, foot and top [mm]
@@ -77,18 +84,22 @@ def anneal_time_temperature() -> Picture:
         shapes += _swatch(found, x, y)
         shapes.append(label(x + SWATCH[0] + 2, y + SWATCH[1] / 2 + 1.2, word, bold=True))
     return Picture(
-        WIDE, FOOT + 9, tuple(shapes),
+        WIDE,
+        FOOT + 9,
+        tuple(shapes),
         "A scheme with time to the right and temperature upwards. A band slants down from short and hot to long and "
         "less hot. Below and left of it the metal is still hard, with its long worked grains. Inside it the metal is "
         "soft, with fine new grains. Above and right of it the grains are coarse. On top a hatched strip: there the "
         "metal begins to melt.",
-    )  # fmt: skip
+    )
 
 
 def _falling(least: float, steep: float, shift: float, right: float) -> tuple[Point, ...]:
     """A curve [mm] on the plane: the shorter the time, the hotter it must be."""
     lowest = steep / (right - LEFT - shift)
-    heights = [(FOOT - TOP - least) * (lowest / (FOOT - TOP - least)) ** (n / 40) for n in range(41)]
+    heights = [
+        (FOOT - TOP - least) * (lowest / (FOOT - TOP - least)) ** (n / 40) for n in range(41)
+    ]
     return tuple((LEFT + shift + steep / high, FOOT - least - high) for high in heights)
 
 

@@ -5,11 +5,20 @@ Each observer has a lane of its own. A name stands on a bracket over its range, 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 
 from temperbook.drawing.draughting import label
 from temperbook.drawing.lettering import width
-from temperbook.drawing.shapes import BOLD, HAIRLINE, LINE, Glow, Line, Picture, Polygon, Rect, Shape
+from temperbook.drawing.shapes import (
+    BOLD,
+    HAIRLINE,
+    Glow,
+    Line,
+    Picture,
+    Polygon,
+    Rect,
+    Shape,
+)
 
 Colour = Callable[[float], str]
 Named = tuple[str, float, float]  # colour name, lowest and highest heat [degC]
@@ -56,7 +65,9 @@ def _lying_bar(colour: Colour, top: float, high: float) -> list[Shape]:
         shapes.append(Line(x, top - 1.5, x, top, "ash", HAIRLINE))
         shapes.append(label(x, top - 3, str(fahrenheit), anchor="middle", role="ash", cap=CAP))
     for t in range(COOLEST, HOTTEST + 1, 100):
-        shapes.append(label(_across(t), top + high + 5.2, str(t), bold=True, anchor="middle", cap=2.6))
+        shapes.append(
+            label(_across(t), top + high + 5.2, str(t), bold=True, anchor="middle", cap=2.6)
+        )
     shapes.append(label(RIGHT + 7, top + high + 5.2, "°C", bold=True, cap=2.6))
     shapes.append(label(RIGHT + 7, top - 3, "°F", role="ash", cap=CAP))
     return shapes
@@ -118,7 +129,8 @@ def _alt(observers: Sequence[Observer], way: str) -> str:
         for name, places in where.items()
     )[:3]
     told = [
-        f"{name} is " + " but ".join(f"{_range(low, high)} for {title}" for low, high, title in where[name])
+        f"{name} is "
+        + " but ".join(f"{_range(low, high)} for {title}" for low, high, title in where[name])
         for differ, name in apart
         if differ < 0
     ]
@@ -134,7 +146,11 @@ def _range(low: float, high: float) -> str:
 
 
 HIGH = 185.0  # length of the standing scale [mm]
-BAR, THICK, COLUMNS = 3.0, 5.0, 19.5  # left edge and thickness of the bar, left edge of the lanes [mm]
+BAR, THICK, COLUMNS = (
+    3.0,
+    5.0,
+    19.5,
+)  # left edge and thickness of the bar, left edge of the lanes [mm]
 STEM = 1.7  # from a mark to its name in a lane [mm]
 LINE_STEP = 3.1  # between the lines of a wrapped name [mm]
 
@@ -189,7 +205,9 @@ def _column(names: Sequence[Named], x: float, room: float, top: float) -> list[S
     """One observer's line, brackets and wrapped names, hottest on top [mm]."""
     shapes: list[Shape] = [Line(x, top, x, top + HIGH, "ash", HAIRLINE)]
     blocks = [(named, _wrapped(named[0], room)) for named in reversed(names)]
-    middles = [_up((max(low, COOLEST) + min(high, HOTTEST)) / 2, top) for (_, low, high), _ in blocks]
+    middles = [
+        _up((max(low, COOLEST) + min(high, HOTTEST)) / 2, top) for (_, low, high), _ in blocks
+    ]
     heights = [len(lines) * LINE_STEP + 1.0 for _, lines in blocks]
     places = _spread(middles, heights, top, top + HIGH)
     for ((_, low, high), lines), middle, place in zip(blocks, middles, places, strict=True):
@@ -201,7 +219,10 @@ def _column(names: Sequence[Named], x: float, room: float, top: float) -> list[S
             shapes.append(Polygon(_diamond(x, y1), "ink", "", HAIRLINE))
         shapes.append(Line(x, middle, x + STEM, place, "ink", HAIRLINE))
         first = place - (len(lines) - 1) * LINE_STEP / 2 + CAP / 2
-        shapes += [label(x + STEM + 0.5, first + n * LINE_STEP, line, cap=CAP) for n, line in enumerate(lines)]
+        shapes += [
+            label(x + STEM + 0.5, first + n * LINE_STEP, line, cap=CAP)
+            for n, line in enumerate(lines)
+        ]
     return shapes
 
 

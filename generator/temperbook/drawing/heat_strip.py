@@ -23,7 +23,10 @@ class Strip:
 
 
 def strip(
-    anneal: tuple[float, float] | None, melts: float | None, margin: float, colour: Callable[[float], str]
+    anneal: tuple[float, float] | None,
+    melts: float | None,
+    margin: float,
+    colour: Callable[[float], str],
 ) -> Strip:
     """The strip for an anneal [degC] and the heat [degC] at which melting begins; `margin` [K] before it."""
     low, high = _span(anneal, melts)
@@ -41,7 +44,8 @@ def strip(
         stop = (share(melts - margin), 100 - share(melts - margin))
         melting = share(melts) if melts < high else None
     ticks = [
-        (share(t), str(t)) for t in range(int(low) + STEP, int(high), STEP * (2 if high - low > 900 else 1))
+        (share(t), str(t))
+        for t in range(int(low) + STEP, int(high), STEP * (2 if high - low > 900 else 1))
     ]
     return Strip(low, high, stops, window, stop, melting, ticks)
 

@@ -20,7 +20,10 @@ def provenance(kind: str, x: float, y: float, size: float) -> list[Shape]:
     if kind == "practice":
         return [Circle(x, y, r, width=width)]
     if kind == "memory":
-        return [Line(x - r, y - r, x + r, y + r, width=width), Line(x - r, y + r, x + r, y - r, width=width)]
+        return [
+            Line(x - r, y - r, x + r, y + r, width=width),
+            Line(x - r, y + r, x + r, y - r, width=width),
+        ]
     return []
 
 
@@ -67,7 +70,8 @@ def _wave(x: float, y: float, half: float, width: float) -> Polygon:
     from math import pi, sin
 
     points = tuple(
-        (x - half + 2 * half * step / 16, y + half * 0.16 * sin(2 * pi * step / 16)) for step in range(17)
+        (x - half + 2 * half * step / 16, y + half * 0.16 * sin(2 * pi * step / 16))
+        for step in range(17)
     )
     return Polygon(points, width=width, closed=False)
 

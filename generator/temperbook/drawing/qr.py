@@ -22,8 +22,13 @@ def code(text: str, x: float, y: float, size: float) -> list[Shape]:
             length = len(list(run))
             if dark:
                 shapes.append(
-                    Rect(x + (column + QUIET) * module, y + (row + QUIET) * module,
-                         length * module, module, fill="ink")
-                )  # fmt: skip
+                    Rect(
+                        x + (column + QUIET) * module,
+                        y + (row + QUIET) * module,
+                        length * module,
+                        module,
+                        fill="ink",
+                    )
+                )
             column += length
     return shapes

@@ -67,12 +67,14 @@ def roll_gap() -> Picture:
         label(5, foot + 20, "Neutral point: there bar and roll move at one speed.", role="ash"),
     ]
     return Picture(
-        WIDE, foot + 24, tuple(shapes),
+        WIDE,
+        foot + 24,
+        tuple(shapes),
         "Two bars of one thickness between the same pair of rolls. In the light pass the rolls touch a short arc; only "
         "a thin skin above and below is worked and runs ahead, the middle lags, and the end of the bar opens like a "
         "fish tail. In the firm pass the arc is longer than the bar is thick; the whole thickness is worked and the "
         "end stays full. A dot on the arc marks the neutral point, where bar and roll move at one speed.",
-    )  # fmt: skip
+    )
 
 
 def _roll(drawn: Pass, way: float) -> list[Shape]:
@@ -120,7 +122,10 @@ def _worked(drawn: Pass) -> list[Shape]:
     top = _face(drawn, start)
     for way in (-1.0, 1.0):
         face = [(x, drawn.y + way * (drawn.y - y)) for x, y in top]
-        tail = [(drawn.x + REACH - drawn.lag(s), drawn.y + way * drawn.half * s) for s in (0.9, 0.8, 0.7)]
+        tail = [
+            (drawn.x + REACH - drawn.lag(s), drawn.y + way * drawn.half * s)
+            for s in (0.9, 0.8, 0.7)
+        ]
         inner = [
             (x, drawn.y + way * ((drawn.y - y) - 0.3 * drawn.half * min(1.0, (x - top[0][0]) / 4)))
             for x, y in reversed(top)

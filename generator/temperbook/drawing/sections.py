@@ -56,23 +56,28 @@ def reduction_sheet() -> Picture:
     shapes.append(_dashed(EDGE, after, width, thick))
     for x, w in ((EDGE, width), (side, 2 * length)):
         shapes.append(Rect(x, after + half / 2, w, half, "hairline", "ink"))
-    shapes += size_across(side, side + 2 * length, after + thick + 3, "twice the length", above=False)
+    shapes += size_across(
+        side, side + 2 * length, after + thick + 3, "twice the length", above=False
+    )
     shapes += size_across(EDGE, EDGE + width, after + thick + 3, "same width", above=False)
     shapes += [
         label(side + length + 6, before + thick / 2 + 1.2, "before", bold=True),
         label(side + 2 * length, after + 0.4, "after", bold=True, anchor="end"),
         label(
-            EDGE, after + thick + 17,
+            EDGE,
+            after + thick + 17,
             f"{percent(on_each['thickness'])} of the thickness gone = {percent(on_each['area'])} of the area gone",
             bold=True,
         ),
-    ]  # fmt: skip
+    ]
     return Picture(
-        WIDE, after + thick + 21, tuple(shapes),
+        WIDE,
+        after + thick + 21,
+        tuple(shapes),
         "A strip of wide sheet before and after rolling, to scale. From its end: the width stays, the thickness is "
         "halved, so half the area is gone. From its side: it is half as thick and twice as long. For sheet, "
         f"{percent(on_each['thickness'])} of the thickness is {percent(on_each['area'])} of the area.",
-    )  # fmt: skip
+    )
 
 
 def _dashed(x: float, y: float, w: float, h: float) -> Polygon:
@@ -102,12 +107,14 @@ def reduction_wire() -> Picture:
         shapes += _share(y, words, gone)
         y += 13
     return Picture(
-        WIDE, y - 2, tuple(shapes),
+        WIDE,
+        y - 2,
+        tuple(shapes),
         f"The section of a wire of 1.0 mm and, to the same scale, of 0.4 mm inside the outline of the first. The small "
         f"circle is {thin.thickness / thick.thickness:.1f} of the large one across, but would fit into it "
         f"{thick.area / thin.area:.2g} times by area. Two bars: {percent(by_diameter)} of the diameter is gone, and "
         f"{percent(by_area)} of the area.",
-    )  # fmt: skip
+    )
 
 
 def _share(y: float, words: str, gone: float) -> list[Shape]:
@@ -128,26 +135,40 @@ def same_percent() -> Picture:
     words: list[str] = []
     top, low = 4.0 + d / 2, 14.0 + d * 3 / 2
     for x, basis, title in (
-        (21.0, "thickness", "of the thickness"), (60.0, "diameter", "of the diameter"), (99.0, "area", "of the area")
-    ):  # fmt: skip
+        (21.0, "thickness", "of the thickness"),
+        (60.0, "diameter", "of the diameter"),
+        (99.0, "area", "of the area"),
+    ):
         if basis == "thickness":
             left = 1 - reduction.on_each_basis(0.5, "thickness", "wide")["area"]
             shapes += _strips(x, top, low, *strip)
         else:
-            each = reduction.on_each_basis(0.5, "diameter" if basis == "diameter" else "area", "round")
+            each = reduction.on_each_basis(
+                0.5, "diameter" if basis == "diameter" else "area", "round"
+            )
             left = 1 - each["area"]
             small = d * (1 - each["diameter"])
             shapes += [Circle(x, top, d / 2, "hairline", "ink"), ring(x, low, d / 2)]
             shapes.append(Circle(x, low, small / 2, "hairline", "ink"))
         shapes += arrow(x, top + d / 2 + 2, x, low - d / 2 - 2)
         shapes += titled(x, low + d / 2 + 7, "50 % gone", title)
-        shapes.append(label(x, low + d / 2 + 7 + 2.4 * LEADING, f"{percent(left)} is left", bold=True, anchor="middle"))
+        shapes.append(
+            label(
+                x,
+                low + d / 2 + 7 + 2.4 * LEADING,
+                f"{percent(left)} is left",
+                bold=True,
+                anchor="middle",
+            )
+        )
         words.append(f"{title}, {percent(left)} of the metal is left")
     return Picture(
-        WIDE, low + d / 2 + 7 + 2.4 * LEADING + EDGE, tuple(shapes),
+        WIDE,
+        low + d / 2 + 7 + 2.4 * LEADING + EDGE,
+        tuple(shapes),
         "Three sections of equal area, each above what half of something leaves, all to one scale. Half gone "
         f"{words[0]}; {words[1]}; {words[2]}. One percentage, and clearly different amounts of metal.",
-    )  # fmt: skip
+    )
 
 
 def _strips(x: float, top: float, low: float, w: float, t: float) -> list[Shape]:
@@ -188,8 +209,10 @@ def floor_and_ceiling() -> Picture:
         label(x0 + 28, bottom + 18.2, "work since the last anneal, as true strain", role="ash"),
     ]
     return Picture(
-        WIDE, bottom + 22, tuple(shapes),
+        WIDE,
+        bottom + 22,
+        tuple(shapes),
         "A ruler of the work since the last anneal, as true strain, that starts at nought. Up to a mark called floor "
         "the work is too little, and after an anneal the grain is coarse. Between floor and ceiling the metal "
         "is sound: there one stops and anneals. Beyond the ceiling the ruler is hatched: there the metal cracks.",
-    )  # fmt: skip
+    )

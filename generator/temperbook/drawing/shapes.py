@@ -112,8 +112,15 @@ class Picture:
 def moved(shape: Shape, dx: float, dy: float) -> Shape:
     """The same shape elsewhere."""
     if isinstance(shape, Line):
-        return Line(shape.x1 + dx, shape.y1 + dy, shape.x2 + dx, shape.y2 + dy,
-                    shape.role, shape.width, shape.dash)  # fmt: skip
+        return Line(
+            shape.x1 + dx,
+            shape.y1 + dy,
+            shape.x2 + dx,
+            shape.y2 + dy,
+            shape.role,
+            shape.width,
+            shape.dash,
+        )
     if isinstance(shape, Polygon):
         points = tuple((x + dx, y + dy) for x, y in shape.points)
         return Polygon(points, shape.fill, shape.stroke, shape.width, shape.closed, shape.dash)

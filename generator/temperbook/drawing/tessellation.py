@@ -33,9 +33,7 @@ def _cell(
         if other == seed:
             continue
         far = math.dist(seed, other)
-        if not cell or (
-            not weighted and far > 2 * max(math.dist(seed, corner) for corner in cell)
-        ):
+        if not cell or (not weighted and far > 2 * max(math.dist(seed, corner) for corner in cell)):
             break
         a, b = other[0] - seed[0], other[1] - seed[1]
         c = (math.hypot(*other) ** 2 - math.hypot(*seed) ** 2 + weight - its_weight) / 2

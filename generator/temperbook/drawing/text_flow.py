@@ -23,5 +23,6 @@ def lines(text: str, cap: float, most: float, weight: int = 400) -> list[str]:
 def paragraph(text: str, x: float, y: float, cap: float, most: float, pitch: float) -> list[Shape]:
     """Lines of text [mm] from a first baseline at y downwards."""
     return [
-        Text(x, y + n * pitch, line, cap, most=most) for n, line in enumerate(lines(text, cap, most))
+        Text(x, y + n * pitch, line, cap, most=most)
+        for n, line in enumerate(lines(text, cap, most))
     ]

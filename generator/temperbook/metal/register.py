@@ -65,35 +65,71 @@ FORMULAS = {
     formula.id: formula
     for formula in (
         Formula(
-            "reduction", "Reduction between two sections", {"from": SECTION, "to": SECTION},
-            {"area": "percent", "thickness": "percent", "diameter": "percent", "true-strain": "",
-             "length-ratio": "times"},
-            _reduction, "r = 1 - A1/A0, 1 - t1/t0, 1 - d1/d0; e = ln(A0/A1)", "definition",
+            "reduction",
+            "Reduction between two sections",
+            {"from": SECTION, "to": SECTION},
+            {
+                "area": "percent",
+                "thickness": "percent",
+                "diameter": "percent",
+                "true-strain": "",
+                "length-ratio": "times",
+            },
+            _reduction,
+            "r = 1 - A1/A0, 1 - t1/t0, 1 - d1/d0; e = ln(A0/A1)",
+            "definition",
         ),
         Formula(
-            "reduction-basis", "One reduction on each basis",
-            {"value": "percent", "of": "thickness | diameter | area", "section": "round | square | wide"},
+            "reduction-basis",
+            "One reduction on each basis",
+            {
+                "value": "percent",
+                "of": "thickness | diameter | area",
+                "section": "round | square | wide",
+            },
             {"area": "percent", "thickness": "percent", "diameter": "percent"},
-            _reduction_basis, "round, square: r_area = 1 - (1 - r)^2; wide sheet: the same", "geometry",
+            _reduction_basis,
+            "round, square: r_area = 1 - (1 - r)^2; wide sheet: the same",
+            "geometry",
         ),
         Formula(
-            "mass", "Mass of stock", {"density": "g/cm3", "section": SECTION, "length": "mm"},
-            {"mass": "g"}, _mass, "m = rho A l", "definition",
+            "mass",
+            "Mass of stock",
+            {"density": "g/cm3", "section": SECTION, "length": "mm"},
+            {"mass": "g"},
+            _mass,
+            "m = rho A l",
+            "definition",
         ),
         Formula(
-            "rolled-length", "Length after working", {"from": SECTION, "length": "mm", "to": SECTION},
-            {"length": "mm"}, _rolled_length, "l1 = l0 A0/A1 (volume is kept)", "conservation of volume",
+            "rolled-length",
+            "Length after working",
+            {"from": SECTION, "length": "mm", "to": SECTION},
+            {"length": "mm"},
+            _rolled_length,
+            "l1 = l0 A0/A1 (volume is kept)",
+            "conservation of volume",
         ),
         Formula(
-            "fineness", "Fineness of a carat", {"carat": "ct"}, {"fineness": "per-mille"},
-            _fineness, "f = 1000 ct/24", "definition",
+            "fineness",
+            "Fineness of a carat",
+            {"carat": "ct"},
+            {"fineness": "per-mille"},
+            _fineness,
+            "f = 1000 ct/24",
+            "definition",
         ),
         Formula(
-            "density", "Density by mixing", {"shares": "percent by element", "densities": "g/cm3"},
-            {"density": "g/cm3"}, _density, "rho = 100 / sum(w/rho_i)", "ideal mixing of volumes",
+            "density",
+            "Density by mixing",
+            {"shares": "percent by element", "densities": "g/cm3"},
+            {"density": "g/cm3"},
+            _density,
+            "rho = 100 / sum(w/rho_i)",
+            "ideal mixing of volumes",
         ),
     )
-}  # fmt: skip
+}
 
 
 def compute(formula_id: str, inputs: Mapping[str, Any]) -> Outputs:

@@ -24,7 +24,7 @@ def _shape(shape: Shape, ident: str) -> str:
         dash = ' stroke-dasharray="1.5 1.2"' if shape.dash else ""
         return (
             f'<line x1="{_n(shape.x1)}" y1="{_n(shape.y1)}" x2="{_n(shape.x2)}" y2="{_n(shape.y2)}"'
-            f"{_paint('stroke', shape.role)} stroke-width=\"{_n(shape.width)}\"{dash}/>"
+            f'{_paint("stroke", shape.role)} stroke-width="{_n(shape.width)}"{dash}/>'
         )
     if isinstance(shape, Rect):
         return (

@@ -65,9 +65,13 @@ def read(path: Path, shown: str) -> tuple[list[Evidence], list[Problem]]:
             return _rows(csv.reader(stream, strict=True), shown)
     except (OSError, UnicodeDecodeError, csv.Error) as error:
         problem = Problem(
-            shown, 0, "cannot be read as CSV", found=str(error), needed="UTF-8, commas, quotes closed",
+            shown,
+            0,
+            "cannot be read as CSV",
+            found=str(error),
+            needed="UTF-8, commas, quotes closed",
             mend="open it in a spreadsheet, look for an open quote, save as CSV (UTF-8)",
-        )  # fmt: skip
+        )
         return [], [problem]
 
 
@@ -76,22 +80,35 @@ def _rows(reader: csv._reader, shown: str) -> tuple[list[Evidence], list[Problem
     if header != COLUMNS:
         odd = next((name for name in header if name not in COLUMNS), "")
         missing = [name for name in COLUMNS if name not in header]
-        found = f"unknown column `{odd}`, {nearest(odd, COLUMNS)}" if odd else (
-            f"missing: {', '.join(missing)}" if missing else "another order"
+        found = (
+            f"unknown column `{odd}`, {nearest(odd, COLUMNS)}"
+            if odd
+            else (f"missing: {', '.join(missing)}" if missing else "another order")
         )
         return [], [
-            Problem(shown, 1, "has another header than evidence files have", found=found,
-                    needed=",".join(COLUMNS), mend="copy the header from another evidence file")
-        ]  # fmt: skip
+            Problem(
+                shown,
+                1,
+                "has another header than evidence files have",
+                found=found,
+                needed=",".join(COLUMNS),
+                mend="copy the header from another evidence file",
+            )
+        ]
     rows, problems = [], []
     for cells in reader:
         line = reader.line_num
         if len(cells) != len(COLUMNS):
             problems.append(
-                Problem(shown, line, "the row has another number of cells than the header",
-                        found=str(len(cells)), needed=str(len(COLUMNS)),
-                        mend="put texts with a comma in double quotes")
-            )  # fmt: skip
+                Problem(
+                    shown,
+                    line,
+                    "the row has another number of cells than the header",
+                    found=str(len(cells)),
+                    needed=str(len(COLUMNS)),
+                    mend="put texts with a comma in double quotes",
+                )
+            )
             continue
         rows.append(Evidence(*(cell.strip() for cell in cells), file=shown, line=line))
     return rows, problems

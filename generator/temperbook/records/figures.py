@@ -11,8 +11,16 @@ How = Literal["quoted", "converted", "chosen", "applied", "computed", "practice"
 
 # The keys that tell two figures of one quantity apart, in the order in which an address names them.
 BASIS_KEYS = (
-    "name", "element", "of", "process", "form", "state", "heat", "stage", "reduction",
-)  # fmt: skip
+    "name",
+    "element",
+    "of",
+    "process",
+    "form",
+    "state",
+    "heat",
+    "stage",
+    "reduction",
+)
 
 Text = Annotated[str, Field(min_length=1)]
 

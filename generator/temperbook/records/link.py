@@ -43,9 +43,12 @@ def problems(library: Library) -> list[Problem]:
 
 def _dangling(document: Document, at: Location, named: str, kind: str, known: object) -> Problem:
     return document.problem(
-        at, f"{shown_location(at)} names no record of data/{kind}", found=named,
-        needed=nearest(named, known), mend=MEND,  # type: ignore[arg-type]
-    )  # fmt: skip
+        at,
+        f"{shown_location(at)} names no record of data/{kind}",
+        found=named,
+        needed=nearest(named, known),
+        mend=MEND,  # type: ignore[arg-type]
+    )
 
 
 def _record_references(library: Library) -> Iterator[Problem]:
@@ -73,15 +76,32 @@ def _evidence_rows(library: Library) -> Iterator[Problem]:
     for row in library.evidence.values():
         stem = row.file.rsplit("/", 1)[-1].removesuffix(".csv")
         if row.source != stem:
-            yield Problem(row.file, row.line, f"{row.id}: the id names another source than the file",
-                          found=row.id, needed=f"{stem}.<number>", mend="correct the id")  # fmt: skip
+            yield Problem(
+                row.file,
+                row.line,
+                f"{row.id}: the id names another source than the file",
+                found=row.id,
+                needed=f"{stem}.<number>",
+                mend="correct the id",
+            )
         elif row.source not in sources:
-            yield Problem(row.file, row.line, f"{row.id}: no record of this source",
-                          found=row.source, needed=nearest(row.source, sources),
-                          mend=f"write data/sources/{row.source}.yaml")  # fmt: skip
+            yield Problem(
+                row.file,
+                row.line,
+                f"{row.id}: no record of this source",
+                found=row.source,
+                needed=nearest(row.source, sources),
+                mend=f"write data/sources/{row.source}.yaml",
+            )
         if row.record not in bearing:
-            yield Problem(row.file, row.line, f"{row.id}: names no record", found=row.record,
-                          needed=nearest(row.record, bearing), mend=MEND)  # fmt: skip
+            yield Problem(
+                row.file,
+                row.line,
+                f"{row.id}: names no record",
+                found=row.record,
+                needed=nearest(row.record, bearing),
+                mend=MEND,
+            )
 
 
 def _bearing(library: Library) -> set[str]:
@@ -97,11 +117,14 @@ def _from_references(library: Library) -> Iterator[Problem]:
             for location, named in _named_rows(record.model_dump(by_alias=True)):
                 if named not in library.evidence:
                     yield document.problem(
-                        location, f"{shown_location(location)} names no evidence row", found=named,
+                        location,
+                        f"{shown_location(location)} names no evidence row",
+                        found=named,
                         needed=nearest(named, library.evidence)
-                        if library.evidence else "an id from data/evidence",
+                        if library.evidence
+                        else "an id from data/evidence",
                         mend="correct the id, or type the row in data/evidence/<source>.csv",
-                    )  # fmt: skip
+                    )
 
 
 def _named_rows(data: object, at: Location = ()) -> Iterator[tuple[Location, str]]:
@@ -123,11 +146,12 @@ def _same_address(library: Library) -> Iterator[Problem]:
         if name in seen:
             document = library.document(record_id)
             yield document.problem(
-                ("figures", quantity, position), f"{name} stands twice",
+                ("figures", quantity, position),
+                f"{name} stands twice",
                 found=", ".join(f"{k}: {v}" for k, v in figure.basis().items()) or "no basis key",
                 needed="figures of one quantity that differ in a basis key",
                 mend="adopt one of them, or give the key in which they differ",
-            )  # fmt: skip
+            )
         seen[name] = figure
 
 
@@ -141,10 +165,12 @@ def _same_name(library: Library) -> Iterator[Problem]:
             others = owners[normal(name)] - {alloy_id}
             if others:
                 yield library.document(alloy_id, "alloys").problem(
-                    ("also", position), f"the name `{name}` belongs to two alloys",
-                    found=", ".join(sorted(others | {alloy_id})), needed="each name once",
+                    ("also", position),
+                    f"the name `{name}` belongs to two alloys",
+                    found=", ".join(sorted(others | {alloy_id})),
+                    needed="each name once",
                     mend="leave it to the alloy that people mean by it",
-                )  # fmt: skip
+                )
 
 
 def _chapters(library: Library) -> Iterator[Problem]:
@@ -152,9 +178,12 @@ def _chapters(library: Library) -> Iterator[Problem]:
         for position, chapter in enumerate(pack.chapters):
             if chapter not in library.prose:
                 yield library.document(pack_id, "packs").problem(
-                    ("chapters", position), "names no file below content/", found=chapter,
-                    needed=nearest(chapter, library.prose), mend="correct the path, without .md",
-                )  # fmt: skip
+                    ("chapters", position),
+                    "names no file below content/",
+                    found=chapter,
+                    needed=nearest(chapter, library.prose),
+                    mend="correct the path, without .md",
+                )
 
 
 def _prose_calls(library: Library) -> Iterator[Problem]:
@@ -164,29 +193,45 @@ def _prose_calls(library: Library) -> Iterator[Problem]:
             fitting = addresses.matching(call.target, known)
             if not fitting:
                 yield Problem(
-                    prose.file, call.line, "calls a figure that does not exist",
-                    found=f"[[{call.target}]]", needed=nearest(call.target, known),
+                    prose.file,
+                    call.line,
+                    "calls a figure that does not exist",
+                    found=f"[[{call.target}]]",
+                    needed=nearest(call.target, known),
                     mend="correct the address, or enter the figure",
-                )  # fmt: skip
+                )
             elif len(fitting) > 1:
                 yield Problem(
-                    prose.file, call.line, "calls several figures at once",
-                    found=f"[[{call.target}]]", needed="one of: " + " ".join(sorted(fitting)),
+                    prose.file,
+                    call.line,
+                    "calls several figures at once",
+                    found=f"[[{call.target}]]",
+                    needed="one of: " + " ".join(sorted(fitting)),
                     mend="add the basis key that tells them apart",
-                )  # fmt: skip
+                )
         for link in prose.links():
             kind, _, target = link.target.partition(":")
             targets = _link_targets(library, kind)
             if targets is not None and target not in targets:
                 yield Problem(
-                    prose.file, link.line, "links to a page that does not exist",
-                    found=link.target, needed=nearest(target, targets), mend=MEND,
-                )  # fmt: skip
+                    prose.file,
+                    link.line,
+                    "links to a page that does not exist",
+                    found=link.target,
+                    needed=nearest(target, targets),
+                    mend=MEND,
+                )
 
 
 def _link_targets(library: Library, kind: str) -> set[str] | None:
-    kinds = {"alloy": "alloys", "caution": "cautions", "term": "glossary", "chart": "charts",
-             "pack": "packs", "source": "sources"}  # fmt: skip
+    kinds = {
+        "alloy": "alloys",
+        "caution": "cautions",
+        "term": "glossary",
+        "chart": "charts",
+        "pack": "packs",
+        "source": "sources",
+    }
     if kind == "page":
         return {stem.removeprefix("pages/") for stem in library.prose if stem.startswith("pages/")}
     if kind in kinds:

@@ -157,10 +157,14 @@ def _needed_records(library: Library) -> list[Problem]:
     if library.records.get("edition"):
         return []
     return [
-        Problem("data/edition", 0, "no edition record could be read",
-                needed="data/edition/current.yaml with id, name, date and address",
-                mend="write it; nothing is printed without an edition")
-    ]  # fmt: skip
+        Problem(
+            "data/edition",
+            0,
+            "no edition record could be read",
+            needed="data/edition/current.yaml with id, name, date and address",
+            mend="write it; nothing is printed without an edition",
+        )
+    ]
 
 
 def _vocabulary(project: Project) -> tuple[Vocabulary, list[Problem]]:
@@ -219,9 +223,14 @@ def _read_kind(library: Library, kind: str, model: type[Record]) -> list[Problem
             continue
         if not isinstance(document.data, dict):
             found.append(
-                document.problem((), "is not a record", found=type(document.data).__name__,
-                                 needed="`key: value` lines", mend="begin with `id: ...`")
-            )  # fmt: skip
+                document.problem(
+                    (),
+                    "is not a record",
+                    found=type(document.data).__name__,
+                    needed="`key: value` lines",
+                    mend="begin with `id: ...`",
+                )
+            )
             continue
         record = _build(model, document.data, document, (), found)
         due = path.relative_to(folder).with_suffix("").as_posix()
@@ -237,9 +246,14 @@ def _path_problem(document: Document, due: str) -> list[Problem]:
     if given in (None, due):
         return []
     return [
-        document.problem(("id",), "id and file name differ", found=str(given), needed=due,
-                         mend="rename the one or the other")
-    ]  # fmt: skip
+        document.problem(
+            ("id",),
+            "id and file name differ",
+            found=str(given),
+            needed=due,
+            mend="rename the one or the other",
+        )
+    ]
 
 
 def _read_evidence(library: Library) -> list[Problem]:
@@ -251,10 +265,15 @@ def _read_evidence(library: Library) -> list[Problem]:
             if row.id in library.evidence:
                 other = library.evidence[row.id]
                 found.append(
-                    Problem(row.file, row.line, f"evidence id `{row.id}` stands twice",
-                            found=f"first in {other.file}:{other.line}", needed="each id once",
-                            mend="number the new row on; ids are never reused")
-                )  # fmt: skip
+                    Problem(
+                        row.file,
+                        row.line,
+                        f"evidence id `{row.id}` stands twice",
+                        found=f"first in {other.file}:{other.line}",
+                        needed="each id once",
+                        mend="number the new row on; ids are never reused",
+                    )
+                )
                 continue
             library.evidence[row.id] = row
     return found

@@ -42,25 +42,36 @@ def _problem(detail: ErrorDetails, document: Document, model: type[BaseModel]) -
     place = shown_location(location)
     if kind == "extra_forbidden":
         return document.problem(
-            location, f"unknown key `{place}`", found=str(location[-1]),
+            location,
+            f"unknown key `{place}`",
+            found=str(location[-1]),
             needed=nearest(str(location[-1]), allowed_keys(model, location[:-1])),
             mend="correct the key or delete it",
-        )  # fmt: skip
+        )
     if kind == "missing":
         return document.problem(
-            location[:-1], f"{shown_location(location[:-1])} lacks the key `{location[-1]}`",
-            needed=f"{location[-1]}: ...", mend="add it; DEVELOPERS.md shows a complete record",
-        )  # fmt: skip
+            location[:-1],
+            f"{shown_location(location[:-1])} lacks the key `{location[-1]}`",
+            needed=f"{location[-1]}: ...",
+            mend="add it; DEVELOPERS.md shows a complete record",
+        )
     if kind == "string_pattern_mismatch":
         pattern = detail.get("ctx", {}).get("pattern", "")
         return document.problem(
-            location, f"{place} has not the form that is needed", found=str(found),
-            needed=_form(str(pattern)), mend="write it in that form",
-        )  # fmt: skip
+            location,
+            f"{place} has not the form that is needed",
+            found=str(found),
+            needed=_form(str(pattern)),
+            mend="write it in that form",
+        )
     needed = NEEDED.get(kind, detail["msg"]).format(**detail.get("ctx", {}))
     mend = MEND.get(kind, "correct the value").format(found=found)
     return document.problem(
-        location, f"{place} is not what is needed there", found=_short(found), needed=needed, mend=mend
+        location,
+        f"{place} is not what is needed there",
+        found=_short(found),
+        needed=needed,
+        mend=mend,
     )
 
 
@@ -102,6 +113,4 @@ def _step(annotation: Any, part: str | int) -> Any:
 
 def _model_in(annotation: Any) -> type[BaseModel] | None:
     candidates = (annotation, *get_args(annotation))
-    return next(
-        (c for c in candidates if isinstance(c, type) and issubclass(c, BaseModel)), None
-    )
+    return next((c for c in candidates if isinstance(c, type) and issubclass(c, BaseModel)), None)

@@ -21,7 +21,12 @@ class Found:
 def normal(name: str) -> str:
     """A name without case, spaces and punctuation; British and American spellings made one."""
     text = re.sub(r"[^a-z0-9]+", "", name.lower())
-    for spoken, written in (("carat", "ct"), ("karat", "ct"), ("kt", "ct"), ("aluminum", "aluminium")):
+    for spoken, written in (
+        ("carat", "ct"),
+        ("karat", "ct"),
+        ("kt", "ct"),
+        ("aluminum", "aluminium"),
+    ):
         text = text.replace(spoken, written)
     return re.sub(r"(?<=\d)k(?=[a-z]|$)", "ct", text)
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 _NUMBER = r"[-+]?\d+(?:\.\d+)?"
 _FORM = re.compile(
-    rf"(?P<sign><=|>=|<|>|~)?\s*(?P<low>{_NUMBER})(?:\s*[-–]\s*(?P<high>\d+(?:\.\d+)?))?\+?"  # noqa: RUF001
+    rf"(?P<sign><=|>=|<|>|~)?\s*(?P<low>{_NUMBER})(?:\s*[-–]\s*(?P<high>\d+(?:\.\d+)?))?\+?"
 )
 
 

@@ -98,9 +98,15 @@ def read_folder(project: Project) -> tuple[dict[str, Prose], list[Problem]]:
             text = path.read_text(encoding="utf-8")
         except (OSError, UnicodeDecodeError) as error:
             problems.append(
-                Problem(shown, 0, "cannot be read", found=str(error), needed="text in UTF-8",
-                        mend="save it again as UTF-8")
-            )  # fmt: skip
+                Problem(
+                    shown,
+                    0,
+                    "cannot be read",
+                    found=str(error),
+                    needed="text in UTF-8",
+                    mend="save it again as UTF-8",
+                )
+            )
             continue
         prose, more = parse(text, shown)
         problems += more
@@ -118,9 +124,14 @@ def parse(text: str, shown: str) -> tuple[Prose, list[Problem]]:
         title, blocks = plain(blocks[0].inlines), blocks[1:]
     else:
         builder.problems.append(
-            Problem(shown, 1, "does not begin with its title", needed="# Title",
-                    mend="write the title in the first line")
-        )  # fmt: skip
+            Problem(
+                shown,
+                1,
+                "does not begin with its title",
+                needed="# Title",
+                mend="write the title in the first line",
+            )
+        )
     return Prose(shown, title, tuple(blocks)), builder.problems
 
 
@@ -173,9 +184,13 @@ class _Builder:
     """Walks markdown-it's flat list of tokens and builds blocks."""
 
     CONTAINERS = {
-        "bullet_list": "bullets", "ordered_list": "numbers", "list_item": "item",
-        "blockquote": "quote", "table": "table", "tr": "row",
-    }  # fmt: skip
+        "bullet_list": "bullets",
+        "ordered_list": "numbers",
+        "list_item": "item",
+        "blockquote": "quote",
+        "table": "table",
+        "tr": "row",
+    }
     TRANSPARENT = ("thead", "tbody")
 
     def __init__(self, shown: str) -> None:
@@ -209,8 +224,13 @@ class _Builder:
             return Block("cell", level=1 if name == "th" else 0, inlines=inlines, line=line)
         if len(inlines) == 1 and inlines[0].kind == "picture":
             picture = inlines[0]
-            return Block("picture", picture=picture.target.removeprefix("picture:"),
-                         alt=plain(picture.children), caption=picture.text, line=line)  # fmt: skip
+            return Block(
+                "picture",
+                picture=picture.target.removeprefix("picture:"),
+                alt=plain(picture.children),
+                caption=picture.text,
+                line=line,
+            )
         return Block("paragraph", inlines=inlines, line=line)
 
     def _leaf(self, token: Token) -> list[Block]:
@@ -218,11 +238,15 @@ class _Builder:
         if token.type == "inline":
             return [Block("inline", inlines=self.inlines(token.children or [], line), line=line)]
         self.problems.append(
-            Problem(self.shown, line, "is a kind of Markdown that the handbook does not use",
-                    found=token.type.replace("_", " "),
-                    needed="headings, paragraphs, lists, quotes, tables, pictures",
-                    mend="say it in one of these")
-        )  # fmt: skip
+            Problem(
+                self.shown,
+                line,
+                "is a kind of Markdown that the handbook does not use",
+                found=token.type.replace("_", " "),
+                needed="headings, paragraphs, lists, quotes, tables, pictures",
+                mend="say it in one of these",
+            )
+        )
         return []
 
     def inlines(self, tokens: list[Token], line: int) -> tuple[Inline, ...]:
@@ -245,8 +269,13 @@ class _Builder:
         if token.type == "call":
             return _call(token.content, line)
         if token.type == "image":
-            return Inline("picture", str(token.attrs.get("title", "")), str(token.attrs["src"]),
-                          self.inlines(token.children or [], line), line)  # fmt: skip
+            return Inline(
+                "picture",
+                str(token.attrs.get("title", "")),
+                str(token.attrs["src"]),
+                self.inlines(token.children or [], line),
+                line,
+            )
         kind = "code" if token.type == "code_inline" else "text"
         return Inline(kind, token.content, line=line)
 

@@ -19,9 +19,7 @@ if TYPE_CHECKING:
 # Basis keys whose words are closed; the others are numbers, elements or names.
 WORDED = ("of", "process", "form", "state", "heat", "stage")
 # A row says where a number was read: these words belong to `kind` and `read` of sources.
-MEND_OF = (
-    "look in the source which size was measured; if it does not say, write `of: not-stated`"
-)
+MEND_OF = "look in the source which size was measured; if it does not say, write `of: not-stated`"
 
 
 def problems(library: Library) -> list[Problem]:
@@ -40,9 +38,7 @@ def problems(library: Library) -> list[Problem]:
     for source_id, source in library.sources.items():
         document = library.document(source_id, "sources")
         for key, vocabulary_name in (("kind", "source-kind"), ("read", "read")):
-            found += _word(
-                document, (key,), getattr(source, key), vocabulary_name, vocabulary
-            )
+            found += _word(document, (key,), getattr(source, key), vocabulary_name, vocabulary)
     for row in library.evidence.values():
         found += _row(row, vocabulary)
     return found
@@ -55,10 +51,12 @@ def _figure(
     known = words.quantities.get(quantity)
     if known is None:
         yield document.problem(
-            at[:2], f"unknown quantity `{quantity}`", found=quantity,
-            needed=nearest(quantity, words.quantities), mend="correct the name, or declare the "
-            "quantity in data/vocabulary/quantities.yaml",
-        )  # fmt: skip
+            at[:2],
+            f"unknown quantity `{quantity}`",
+            found=quantity,
+            needed=nearest(quantity, words.quantities),
+            mend="correct the name, or declare the quantity in data/vocabulary/quantities.yaml",
+        )
         return
     yield from _value(document, at, figure)
     yield from _unit(document, at, figure.unit, known)
@@ -71,16 +69,23 @@ def _figure(
             continue
         if key not in (*known.needs, *known.allows):
             yield document.problem(
-                (*at, key), f"{place}.{key} means nothing for {known.label.lower()}",
-                found=f"{key}: {value}", needed=_listed((*known.needs, *known.allows)),
+                (*at, key),
+                f"{place}.{key} means nothing for {known.label.lower()}",
+                found=f"{key}: {value}",
+                needed=_listed((*known.needs, *known.allows)),
                 mend="delete the key, or allow it in data/vocabulary/quantities.yaml",
-            )  # fmt: skip
+            )
         elif key in WORDED:
             yield from _word(document, (*at, key), value, key, words)
 
 
 def _no_basis(
-    document: Document, at: tuple[str | int, ...], place: str, key: str, figure: Figure, words: Vocabulary
+    document: Document,
+    at: tuple[str | int, ...],
+    place: str,
+    key: str,
+    figure: Figure,
+    words: Vocabulary,
 ) -> Problem:
     said = f"{place} has no basis" if key == "of" else f"{place} does not say `{key}`"
     allowed = " | ".join(words.words.get(key, {})) or "..."
@@ -94,7 +99,13 @@ def _figure_text(figure: Figure) -> str:
     given = figure.model_dump(
         exclude_none=True, exclude={"from_", "how", "why", "inputs", "formula", "note"}
     )
-    return "{" + ", ".join(f"{k}: {v:g}" if isinstance(v, float) else f"{k}: {v}" for k, v in given.items()) + "}"
+    return (
+        "{"
+        + ", ".join(
+            f"{k}: {v:g}" if isinstance(v, float) else f"{k}: {v}" for k, v in given.items()
+        )
+        + "}"
+    )
 
 
 def _value(document: Document, at: tuple[str | int, ...], figure: Figure) -> Iterator[Problem]:
@@ -102,21 +113,28 @@ def _value(document: Document, at: tuple[str | int, ...], figure: Figure) -> Ite
     if figure.how == "computed":
         if any(v is not None for v in (figure.value, low, high)) or not figure.formula:
             yield document.problem(
-                at, f"{shown_location(at)} is computed, so it is never typed",
-                found=_figure_text(figure), needed="formula: ... and inputs: {...}, no value",
+                at,
+                f"{shown_location(at)} is computed, so it is never typed",
+                found=_figure_text(figure),
+                needed="formula: ... and inputs: {...}, no value",
                 mend="delete the value, or say where it was read",
-            )  # fmt: skip
+            )
     elif (figure.value is None) == (low is None and high is None):
         yield document.problem(
-            at, f"{shown_location(at)} has no value or two of them", found=_figure_text(figure),
+            at,
+            f"{shown_location(at)} has no value or two of them",
+            found=_figure_text(figure),
             needed="value: 779.1, or low: 600 and high: 650 (one of them alone: at least, at most)",
             mend="write the one or the other",
-        )  # fmt: skip
+        )
     elif low is not None and high is not None and low >= high:
         yield document.problem(
-            at, f"{shown_location(at)} runs backwards", found=_figure_text(figure),
-            needed="low below high", mend="exchange the two, or write value: for a single number",
-        )  # fmt: skip
+            at,
+            f"{shown_location(at)} runs backwards",
+            found=_figure_text(figure),
+            needed="low below high",
+            mend="exchange the two, or write value: for a single number",
+        )
 
 
 def _unit(
@@ -124,10 +142,13 @@ def _unit(
 ) -> Iterator[Problem]:
     if unit != known.unit:
         yield document.problem(
-            (*at, "unit"), f"{shown_location(at)} has the wrong unit", found=f"unit: {unit}",
-            needed=f"unit: {known.unit}", mend="convert the value and write `how: converted`; the "
+            (*at, "unit"),
+            f"{shown_location(at)} has the wrong unit",
+            found=f"unit: {unit}",
+            needed=f"unit: {known.unit}",
+            mend="convert the value and write `how: converted`; the "
             "printed value and unit stay in the evidence row",
-        )  # fmt: skip
+        )
 
 
 def _rule(
@@ -136,10 +157,12 @@ def _rule(
     allowed = words.quantities[quantity].words if quantity in words.quantities else {}
     if rule.rule not in allowed:
         yield document.problem(
-            (key, "rule"), f"{key}.rule is no known word", found=rule.rule,
-            needed=nearest(rule.rule, allowed), mend="choose one, or add the word to "
-            f"`{quantity}` in data/vocabulary/quantities.yaml",
-        )  # fmt: skip
+            (key, "rule"),
+            f"{key}.rule is no known word",
+            found=rule.rule,
+            needed=nearest(rule.rule, allowed),
+            mend=f"choose one, or add the word to `{quantity}` in data/vocabulary/quantities.yaml",
+        )
 
 
 def _word(
@@ -148,9 +171,12 @@ def _word(
     allowed = words.words.get(vocabulary, {})
     if word not in allowed:
         yield document.problem(
-            at, f"{shown_location(at)} is no known word", found=word, needed=nearest(word, allowed),
+            at,
+            f"{shown_location(at)} is no known word",
+            found=word,
+            needed=nearest(word, allowed),
             mend=f"choose one, or add the word to `{vocabulary}` in data/vocabulary/words.yaml",
-        )  # fmt: skip
+        )
 
 
 def _row(row: Evidence, words: Vocabulary) -> Iterator[Problem]:
@@ -160,38 +186,67 @@ def _row(row: Evidence, words: Vocabulary) -> Iterator[Problem]:
     known = words.quantities.get(row.quantity)
     if known is None:
         yield problem(
-            "unknown quantity", row.quantity, nearest(row.quantity, words.quantities),
+            "unknown quantity",
+            row.quantity,
+            nearest(row.quantity, words.quantities),
             "correct the name, or declare it in data/vocabulary/quantities.yaml",
-        )  # fmt: skip
+        )
         return
     if row.grade not in words.words["grade"]:
-        yield problem("unknown grade", row.grade, _listed(words.words["grade"]),
-                      "say how the number reached you; grades are explained in DEVELOPERS.md")  # fmt: skip
+        yield problem(
+            "unknown grade",
+            row.grade,
+            _listed(words.words["grade"]),
+            "say how the number reached you; grades are explained in DEVELOPERS.md",
+        )
     if not row.locator and row.grade in ("A", "B"):
-        yield problem("does not say where in the work it stands", "no locator",
-                      "a page, table or section", "look it up again")  # fmt: skip
+        yield problem(
+            "does not say where in the work it stands",
+            "no locator",
+            "a page, table or section",
+            "look it up again",
+        )
     for key in WORDED:
         value = getattr(row, key)
         if value and value not in words.words[key]:
-            yield problem(f"`{key}` is no known word", value, nearest(value, words.words[key]),
-                          "choose one of the words")  # fmt: skip
+            yield problem(
+                f"`{key}` is no known word",
+                value,
+                nearest(value, words.words[key]),
+                "choose one of the words",
+            )
     if known.words:
         if row.word not in known.words:
-            yield problem("`word` is no known word", row.word, nearest(row.word, known.words),
-                          "choose one of the words")  # fmt: skip
+            yield problem(
+                "`word` is no known word",
+                row.word,
+                nearest(row.word, known.words),
+                "choose one of the words",
+            )
         return
     if not known.numeric:
         return
     if printed.parse(row.printed_value) is None:
-        yield problem("printed_value is no number", row.printed_value,
-                      "779.1, 600-650, <=0.004, >=110 or ~760", "write the number as printed")  # fmt: skip
+        yield problem(
+            "printed_value is no number",
+            row.printed_value,
+            "779.1, 600-650, <=0.004, >=110 or ~760",
+            "write the number as printed",
+        )
     if row.printed_unit not in units.PINT_NAMES:
-        yield problem("unknown printed_unit", row.printed_unit,
-                      nearest(row.printed_unit, units.known()), "choose one of the units")  # fmt: skip
+        yield problem(
+            "unknown printed_unit",
+            row.printed_unit,
+            nearest(row.printed_unit, units.known()),
+            "choose one of the units",
+        )
     elif not units.same_kind(row.printed_unit, known.unit):
-        yield problem(f"the unit is no unit of {known.label.lower()}", row.printed_unit,
-                      f"a unit that converts to {known.unit}",
-                      "look at the source again, or choose the right quantity")  # fmt: skip
+        yield problem(
+            f"the unit is no unit of {known.label.lower()}",
+            row.printed_unit,
+            f"a unit that converts to {known.unit}",
+            "look at the source again, or choose the right quantity",
+        )
 
 
 def _listed(words: object) -> str:

@@ -70,24 +70,35 @@ def read(path: Path, shown: str) -> Document:
 def _unreadable(shown: str, error: Exception) -> Problem:
     if isinstance(error, UnicodeDecodeError):
         return Problem(
-            shown, 0, "is not text in UTF-8", found=f"byte {error.start}: {error.reason}",
-            needed="a file saved as UTF-8", mend="save it again as UTF-8 in your editor",
-        )  # fmt: skip
+            shown,
+            0,
+            "is not text in UTF-8",
+            found=f"byte {error.start}: {error.reason}",
+            needed="a file saved as UTF-8",
+            mend="save it again as UTF-8 in your editor",
+        )
     reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
     return Problem(
-        shown, 0, "cannot be read", found=reason, needed="a file that you may read",
+        shown,
+        0,
+        "cannot be read",
+        found=reason,
+        needed="a file that you may read",
         mend="look at its owner and permissions",
-    )  # fmt: skip
+    )
 
 
 def _broken(shown: str, error: yaml.YAMLError) -> Problem:
     mark = getattr(error, "problem_mark", None)
     said = getattr(error, "problem", None) or str(error).splitlines()[0]
     return Problem(
-        shown, mark.line + 1 if mark else 0, "is not YAML from here on", found=said,
+        shown,
+        mark.line + 1 if mark else 0,
+        "is not YAML from here on",
+        found=said,
         needed="`key: value` lines, items with `- `, texts with a colon or # in double quotes",
         mend="look at this line and the one before: indent, quotes, brackets",
-    )  # fmt: skip
+    )
 
 
 def _construct(node: Any, at: Location, document: Document) -> Any:
@@ -107,10 +118,13 @@ def _entries(node: Any, at: Location, document: Document) -> Iterator[tuple[str,
         if key in seen:
             document.problems.append(
                 Problem(
-                    document.file, line, f"key `{key}` stands twice",
-                    found=f"first in line {seen[key]}", needed="each key once",
+                    document.file,
+                    line,
+                    f"key `{key}` stands twice",
+                    found=f"first in line {seen[key]}",
+                    needed="each key once",
                     mend="join the two or delete one",
-                )  # fmt: skip
+                )
             )
             continue
         seen[key] = line
@@ -125,27 +139,33 @@ def _scalar(node: Any, at: Location, document: Document) -> Any:
         if text.lower() not in ("true", "false"):
             document.problems.append(
                 document.problem(
-                    at, f"{shown_location(at)} is a truth value to YAML, not a word",
-                    found=text, needed="a word, or true or false",
+                    at,
+                    f"{shown_location(at)} is a truth value to YAML, not a word",
+                    found=text,
+                    needed="a word, or true or false",
                     mend=f'put it in quotes if the word is meant: "{text}"',
-                )  # fmt: skip
+                )
             )
         return text.lower() == "true"
     if kind == "null":
         document.problems.append(
             document.problem(
-                at, f"{shown_location(at)} has no value", needed="a value",
+                at,
+                f"{shown_location(at)} has no value",
+                needed="a value",
                 mend="write one or delete the key",
-            )  # fmt: skip
+            )
         )
         return None
     if kind == "str" and node.style is None and _EXPONENT.fullmatch(text):
         document.problems.append(
             document.problem(
-                at, f"{shown_location(at)} is text to YAML, not a number", found=text,
+                at,
+                f"{shown_location(at)} is text to YAML, not a number",
+                found=text,
                 needed=f"a number written out, such as {_written_out(text)}",
                 mend="write it without e, or in another unit",
-            )  # fmt: skip
+            )
         )
         return float(text)
     return _number(kind, text)

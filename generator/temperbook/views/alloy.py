@@ -169,9 +169,14 @@ def _limit(
 ) -> Limit:
     shown_figure = formatting.shown(figure, quantity, handbook.library)
     return Limit(
-        key, label, shown_figure.text, [s for s in said if s], shown_figure.mark, shown_figure.how,
+        key,
+        label,
+        shown_figure.text,
+        [s for s in said if s],
+        shown_figure.mark,
+        shown_figure.how,
         [pages.source_link(s, handbook) for s in shown_figure.sources],
-    )  # fmt: skip
+    )
 
 
 def _none(key: str, label: str, said: list[str]) -> Limit:
@@ -231,9 +236,14 @@ def _quench(alloy: Alloy, handbook: Handbook) -> Limit:
     text = words.quantities["cooling"].words[alloy.quench.rule]
     sources = formatting.sources_of(alloy.quench.from_, handbook.library)
     return Limit(
-        "quench", "Cooling", text, [], MARKS[alloy.quench.how], words.label("how", alloy.quench.how),
+        "quench",
+        "Cooling",
+        text,
+        [],
+        MARKS[alloy.quench.how],
+        words.label("how", alloy.quench.how),
         [pages.source_link(s, handbook) for s in sources],
-    )  # fmt: skip
+    )
 
 
 def _stop(alloy: Alloy, handbook: Handbook) -> Limit:
@@ -262,17 +272,23 @@ def rules(alloy: Alloy, handbook: Handbook) -> list[RuleShown]:
 def _rule(label: str, text: str, stated: Provenance, handbook: Handbook) -> RuleShown:
     sources = formatting.sources_of(stated.from_, handbook.library)
     return RuleShown(
-        label, text, MARKS[stated.how], handbook.library.vocabulary.label("how", stated.how),
-        stated.why or "", [pages.source_link(s, handbook) for s in sources],
-    )  # fmt: skip
+        label,
+        text,
+        MARKS[stated.how],
+        handbook.library.vocabulary.label("how", stated.how),
+        stated.why or "",
+        [pages.source_link(s, handbook) for s in sources],
+    )
 
 
 def _remark(text: str, stated: Provenance, handbook: Handbook) -> RemarkShown:
     sources = formatting.sources_of(stated.from_, handbook.library)
     return RemarkShown(
-        text, MARKS[stated.how], handbook.library.vocabulary.label("how", stated.how),
+        text,
+        MARKS[stated.how],
+        handbook.library.vocabulary.label("how", stated.how),
         [pages.source_link(s, handbook) for s in sources],
-    )  # fmt: skip
+    )
 
 
 def missing(alloy: Alloy) -> list[str]:

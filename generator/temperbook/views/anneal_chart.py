@@ -89,7 +89,9 @@ def shown(chart: Chart, alloys: Sequence[Alloy], handbook: Handbook) -> AnnealCh
         lead=chart.lead,
         groups=_groups(chart, alloys, margin, handbook),
         observers=[
-            ObserverLane(name.split(",")[0].removeprefix("Great "), [(n.text, n.low, n.high) for n in names])
+            ObserverLane(
+                name.split(",")[0].removeprefix("Great "), [(n.text, n.low, n.high) for n in names]
+            )
             for name, names in colour_names.observers(handbook.library)
         ],
         margin=margin,

@@ -12,11 +12,29 @@ from temperbook.records.vocabulary import Quantity, Vocabulary
 
 # How a unit is shown; a thin space is put before all but the empty ones.
 SHOWN = {
-    "degC": "°C", "degF": "°F", "K": "K", "percent": "%", "per-mille": "‰", "ppm": "ppm",
-    "Zollpfund/mm2": "Zollpfund/mm²", "g/cm3": "g/cm³", "kg/m3": "kg/m³", "lb/in3": "lb/in³", "kgf/mm2": "kgf/mm²",
-    "N/mm2": "N/mm²", "mg/m3": "mg/m³", "ug/m3": "microgram/m³", "count": "", "fraction": "",
-    "um": "micrometre", "volumes": "volumes", "times": "times", "ct": "ct", "in": "in", "": "",
-}  # fmt: skip
+    "degC": "°C",
+    "degF": "°F",
+    "K": "K",
+    "percent": "%",
+    "per-mille": "‰",
+    "ppm": "ppm",
+    "Zollpfund/mm2": "Zollpfund/mm²",
+    "g/cm3": "g/cm³",
+    "kg/m3": "kg/m³",
+    "lb/in3": "lb/in³",
+    "kgf/mm2": "kgf/mm²",
+    "N/mm2": "N/mm²",
+    "mg/m3": "mg/m³",
+    "ug/m3": "microgram/m³",
+    "count": "",
+    "fraction": "",
+    "um": "micrometre",
+    "volumes": "volumes",
+    "times": "times",
+    "ct": "ct",
+    "in": "in",
+    "": "",
+}
 SPACE = " "
 
 # The mark that each way of knowing carries: its shape tells, in grey too.
@@ -134,7 +152,11 @@ def printed_text(row: Evidence) -> str:
     parsed = printed.parse(row.printed_value)
     if parsed is None:
         return row.printed_value
-    text = row.printed_value.replace("<=", "at most ").replace(">=", "at least ").replace("~", "about ")
+    text = (
+        row.printed_value.replace("<=", "at most ")
+        .replace(">=", "at least ")
+        .replace("~", "about ")
+    )
     if parsed.low is not None and parsed.high is not None and parsed.low != parsed.high:
         text = text.replace("-", "–")
     return with_unit(text, row.printed_unit)
@@ -142,4 +164,10 @@ def printed_text(row: Evidence) -> str:
 
 def listed(items: list[str], last: str = "and") -> str:
     """`a, b and c`."""
-    return items[0] if len(items) == 1 else f"{', '.join(items[:-1])} {last} {items[-1]}" if items else ""
+    return (
+        items[0]
+        if len(items) == 1
+        else f"{', '.join(items[:-1])} {last} {items[-1]}"
+        if items
+        else ""
+    )

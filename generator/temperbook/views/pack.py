@@ -12,8 +12,8 @@ from temperbook.records.models import Exercise, Pack
 from temperbook.views import caution, pages, sections
 from temperbook.views import prose as spoken
 from temperbook.views.caution import CautionPage
-from temperbook.views.pages import Link
 from temperbook.views.formatting import SPACE
+from temperbook.views.pages import Link
 from temperbook.views.prose import Passage
 from temperbook.views.sections import TermShown
 

@@ -45,8 +45,12 @@ class CautionShown:
 def caution(record: Caution) -> CautionShown:
     """A caution's short form."""
     return CautionShown(
-        record.name, record.signal.upper(), record.quick, routes.page("cautions", record.id), record.immediate
-    )  # fmt: skip
+        record.name,
+        record.signal.upper(),
+        record.quick,
+        routes.page("cautions", record.id),
+        record.immediate,
+    )
 
 
 def cautions(ids: list[str], handbook: Handbook) -> list[CautionShown]:

@@ -27,33 +27,39 @@ def all_pages(handbook: Handbook) -> list[Page]:
 
 
 def _charts(handbook: Handbook) -> list[Page]:
-    alloys = [
-        Link(a.name, routes.page("alloys", i)) for i, a in handbook.library.alloys.items()
-    ]
+    alloys = [Link(a.name, routes.page("alloys", i)) for i, a in handbook.library.alloys.items()]
     return [
         Page(
-            routes.page("charts", chart_id), "chart", chart.title,
+            routes.page("charts", chart_id),
+            "chart",
+            chart.title,
             PrintedShown(
-                f"{chart.title}: {chart.lead.lower()}", chart.about,
+                f"{chart.title}: {chart.lead.lower()}",
+                chart.about,
                 f"temperbook chart {chart_id} --paper a3 --alloys sterling,18ct-yellow",
-                pages.cautions(chart.cautions, handbook), alloys=alloys,
+                pages.cautions(chart.cautions, handbook),
+                alloys=alloys,
             ),
             chart.about,
         )
         for chart_id, chart in handbook.library.charts.items()
-    ]  # fmt: skip
+    ]
 
 
 def _packs(handbook: Handbook) -> list[Page]:
     return [
         Page(
-            routes.page("packs", pack_id), "pack", pack.title,
+            routes.page("packs", pack_id),
+            "pack",
+            pack.title,
             PrintedShown(
-                pack.title, f"{pack.subtitle} For {pack.for_}.", f"temperbook pack {pack_id} --paper a4",
+                pack.title,
+                f"{pack.subtitle} For {pack.for_}.",
+                f"temperbook pack {pack_id} --paper a4",
                 pages.cautions(pack.cautions, handbook),
                 contents=[handbook.library.prose[c].title for c in pack.chapters],
             ),
             pack.subtitle,
         )
         for pack_id, pack in handbook.library.packs.items()
-    ]  # fmt: skip
+    ]

@@ -17,9 +17,16 @@ from temperbook.views.prose import Passage
 
 # Sections of the site in the order of its navigation: stem in content/pages/ and what its page lists.
 SECTIONS = (
-    "alloys", "heat-colours", "reduction", "cautions", "wall-charts", "reading-packs", "glossary",
-    "sources", "how-we-choose",
-)  # fmt: skip
+    "alloys",
+    "heat-colours",
+    "reduction",
+    "cautions",
+    "wall-charts",
+    "reading-packs",
+    "glossary",
+    "sources",
+    "how-we-choose",
+)
 
 
 @dataclass(frozen=True)
@@ -82,9 +89,11 @@ def all_pages(handbook: Handbook) -> list[Page]:
 def _page(stem: str, handbook: Handbook) -> Page:
     text = handbook.library.prose[f"pages/{stem}"]
     says = SectionShown(
-        text.title, spoken.passages(text, handbook), LISTS[stem](handbook) if stem in LISTS else None,
+        text.title,
+        spoken.passages(text, handbook),
+        LISTS[stem](handbook) if stem in LISTS else None,
         pages.legend(),
-    )  # fmt: skip
+    )
     address = "" if stem == "home" else f"{stem}/"
     return Page(address, stem, text.title, says)
 
@@ -161,11 +170,13 @@ def terms(handbook: Handbook, only: list[str] | None = None) -> list[TermShown]:
     chosen = [glossary[i] for i in (only if only is not None else glossary)]
     return [
         TermShown(
-            t.id, t.term, t.meaning,
+            t.id,
+            t.term,
+            t.meaning,
             [Link(glossary[s].term, routes.page("glossary", s)) for s in t.see],
         )
         for t in sorted(chosen, key=lambda t: t.term.lower())
-    ]  # fmt: skip
+    ]
 
 
 LISTS = {

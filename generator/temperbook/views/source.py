@@ -81,7 +81,10 @@ def _place(place: str, handbook: Handbook) -> Link:
     href = routes.bearer(record, handbook.library)
     if place in handbook.figures:
         quantity = handbook.library.vocabulary.quantities[handbook.figures[place].quantity]
-        return Link(f"{handbook.name_of(record)}: {quantity.label.lower()}", routes.figure(place, handbook.library))
+        return Link(
+            f"{handbook.name_of(record)}: {quantity.label.lower()}",
+            routes.figure(place, handbook.library),
+        )
     return Link(f"{handbook.name_of(record)}: {rest}" if rest else handbook.name_of(record), href)
 
 

@@ -34,7 +34,13 @@ def all_pages(handbook: Handbook) -> list[Page]:
         *(("colours", r) for r in library.colours.values()),
     ]
     return [
-        Page(routes.page(kind, record.id), "subject", record.name, shown(record, handbook), _about(record))
+        Page(
+            routes.page(kind, record.id),
+            "subject",
+            record.name,
+            shown(record, handbook),
+            _about(record),
+        )
         for kind, record in records
     ]
 

@@ -29,5 +29,8 @@ def not_one(wanted: str, found: Found, handbook: Handbook) -> list[str]:
     if found.ids:
         return [f"`{wanted}` may be:", *(f"  {i:<28} {alloys[i].name}" for i in found.ids)]
     if found.near:
-        return [f"No alloy is called `{wanted}`. Near it:", *(f"  {i:<28} {alloys[i].name}" for i in found.near)]
+        return [
+            f"No alloy is called `{wanted}`. Near it:",
+            *(f"  {i:<28} {alloys[i].name}" for i in found.near),
+        ]
     return [f"No alloy is called `{wanted}`. `temperbook check` counts them; the index lists them."]

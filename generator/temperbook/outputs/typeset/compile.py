@@ -41,7 +41,9 @@ def compiled(
     """
     import typst
 
-    inputs = {"data": json.dumps({"palette": PALETTE, "family": FAMILY, **data}, ensure_ascii=False)}
+    inputs = {
+        "data": json.dumps({"palette": PALETTE, "family": FAMILY, **data}, ensure_ascii=False)
+    }
     with warnings.catch_warnings():
         warnings.simplefilter("error")
         try:
