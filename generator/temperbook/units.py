@@ -57,7 +57,6 @@ def _registry() -> Any:
 
     registry = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)
     for definition in (
-        "permille = 1e-3",
         "zollpfund = 0.5 * kilogram_force",
         "HV = [vickers_number]",
         "HB = [brinell_number]",

@@ -1,4 +1,4 @@
-"""What a draughtsman adds to a picture: labels, arrows, sizes, arcs. All in millimetres, y downwards."""
+"""What a draughtsman adds to a picture: labels, arrows, sizes, arcs, in millimetres."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ from temperbook.drawing.shapes import (
     Text,
 )
 
-# Pictures are WIDE mm across. A capital of CAP is 2.4 mm high on paper and 6.5 px on a phone 360 px wide.
+# Pictures are WIDE mm across. A capital of CAP is then 6.5 px high on a phone 360 px wide.
 WIDE = 120.0
 CAP = 2.4
 LEADING = 4.4
@@ -80,7 +80,7 @@ def _head(x: float, y: float, dx: float, dy: float, role: Role) -> Polygon:
 def curved_arrow(
     x: float, y: float, r: float, start: float, end: float, role: Role = "ink", width: float = LINE
 ) -> list[Shape]:
-    """An arrow on an arc about (x, y) [mm], from one angle to another [degrees, clockwise from the right]."""
+    """An arrow on an arc about (x, y) [mm], between angles [degrees, clockwise from the right]."""
     way = 1.0 if end > start else -1.0
     points = arc(x, y, r, start, end - way * math.degrees(HEAD * 0.8 / r))
     tip_x, tip_y = arc(x, y, r, end, end, 1)[0]
@@ -94,7 +94,7 @@ def curved_arrow(
 def arc(
     x: float, y: float, r: float, start: float, end: float, steps: int = 24
 ) -> tuple[Point, ...]:
-    """Points [mm] on a circle about (x, y), from one angle to another [degrees, clockwise from the right]."""
+    """Points [mm] on a circle about (x, y), between angles [degrees, clockwise from the right]."""
     angles = (math.radians(start + (end - start) * n / steps) for n in range(steps + 1))
     return tuple((x + r * math.cos(a), y + r * math.sin(a)) for a in angles)
 
@@ -113,7 +113,7 @@ def size_across(x1: float, x2: float, y: float, text: str, *, above: bool = True
 
 
 def leader(points: Sequence[Point], text: str, *, anchor: Anchor = "start") -> list[Shape]:
-    """A thin line along points [mm] from a spot, marked by a dot, to a text beside its last point."""
+    """A thin line along points [mm] from a dot on a spot to a text beside its last point."""
     x, y = points[-1]
     gap = {"start": 1.2, "middle": 0.0, "end": -1.2}[anchor]
     return [*pointer(points), label(x + gap, y + CAP / 2, text, anchor=anchor)]

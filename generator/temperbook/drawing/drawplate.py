@@ -19,10 +19,8 @@ MEETS = BEARING - (THICK - THIN) / SLOPE  # where the wire meets the cone [mm]
 
 def drawplate_section() -> Picture:
     """The hole in section; angles larger than in a real plate, so that they can be seen."""
-    shapes: list[Shape] = []
-    for way in (-1.0, 1.0):
-        shapes.append(Polygon(_plate(way), "ash", "ink", LINE))
-        shapes.append(Polygon(_wax(way), "paper", "ink", HAIRLINE))
+    shapes: list[Shape] = [Polygon(_wax(way), "paper", "ink", HAIRLINE) for way in (-1.0, 1.0)]
+    shapes += [Polygon(_plate(way), "ash", "ink", LINE) for way in (-1.0, 1.0)]
     shapes += _wire()
     shapes += _angle()
     foot = AXIS + HEIGHT
@@ -48,16 +46,17 @@ def drawplate_section() -> Picture:
         WIDE,
         foot + 19,
         tuple(shapes),
-        "One hole of a drawplate cut open, the wire pulled through it from left to right. A wide mouth holds wax. A "
-        "cone narrows and squeezes the wire, which touches it only on the last part; its wall leans to the axis by the "
-        "half angle. Then comes a short straight bearing that sets the size, and a relief that opens to the back.",
+        "One hole of a drawplate cut open, the wire pulled through it from left to right. A "
+        "wide mouth holds wax. A cone narrows and squeezes the wire, which touches it only on "
+        "the last part; its wall leans to the axis by the half angle. Then comes a short "
+        "straight bearing that sets the size, and a relief that opens to the back.",
     )
 
 
 def _wall(x: float) -> float:
     """Half the width [mm] of the hole at x [mm]."""
     if x < CONE:
-        return MOUTH + 6.0 * ((CONE - x) / (CONE - PLATE[0])) ** 1.6
+        return MOUTH + 6.0 * math.pow((CONE - x) / (CONE - PLATE[0]), 1.6)
     if x < BEARING:
         return MOUTH - (x - CONE) * SLOPE
     return THIN + max(0.0, x - RELIEF) * 0.55
@@ -72,8 +71,8 @@ def _plate(way: float) -> tuple[Point, ...]:
 def _wax(way: float) -> tuple[Point, ...]:
     """The wedge of wax between wire and wall."""
     xs = [42.0 + (MEETS - 42.0) * n / 10 for n in range(11)]
-    wall = [(x, AXIS + way * (_wall(x) - 0.25)) for x in xs]
-    return ((40.5, AXIS + way * (THICK + 0.3)), *wall)
+    wall = [(x, AXIS + way * _wall(x)) for x in xs]
+    return ((40.5, AXIS + way * (THICK)), *wall)
 
 
 def _wire() -> list[Shape]:

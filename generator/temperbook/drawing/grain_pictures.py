@@ -1,9 +1,10 @@
-"""Pictures of grain: grain-cast, grain-worked, grain-annealed, grain-overheated and the row of all four."""
+"""Pictures grain-cast, grain-worked, grain-annealed, grain-overheated and grain-row."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from itertools import pairwise
 
 from temperbook.drawing import grains
 from temperbook.drawing.draughting import LEADING, WIDE, arrow, label, leader, titled
@@ -47,9 +48,10 @@ def grain_cast() -> Picture:
         WIDE,
         bottom + MOULD + MARGIN,
         tuple(shapes),
-        "A cast bar cut lengthwise, with a mould wall above and below. Along each wall lies a thin row of small "
-        "grains. From them long columns grow straight inwards, several times longer than wide. In the middle, where "
-        "the last metal froze, coarse grains of no direction lie between the tips of the columns.",
+        "A cast bar cut lengthwise, with a mould wall above and below. Along each wall lies a "
+        "thin row of small grains. From them long columns grow straight inwards, several times "
+        "longer than wide. In the middle, where the last metal froze, coarse grains of no "
+        "direction lie between the tips of the columns.",
     )
 
 
@@ -66,9 +68,10 @@ def grain_worked() -> Picture:
         WIDE,
         under + LEADING + MARGIN,
         tuple(shapes),
-        "The same bar after rolling to a third of its thickness, at the same scale. It is three times as long, and so "
-        "is each of its grains: flattened and drawn out in the rolling direction, with none gained and none lost. "
-        "Fine parallel slip lines cross each grain at a slope of its own.",
+        "The same bar after rolling to a third of its thickness, at the same scale. It is three "
+        "times as long, and so is each of its grains: flattened and drawn out in the rolling "
+        "direction, with none gained and none lost. Fine parallel slip lines cross each grain "
+        "at a slope of its own.",
     )
 
 
@@ -84,26 +87,26 @@ def grain_annealed() -> Picture:
         WIDE,
         under + LEADING + MARGIN,
         tuple(shapes),
-        "The rolled strip after a right anneal, at the same scale. Not one long grain is left. Many small new grains "
-        "of even size fill it, about as wide as they are high. Some are crossed by a pair of straight parallel "
-        "lines: annealing twins.",
+        "The rolled strip after a right anneal, at the same scale. Not one long grain is left. "
+        "Many small new grains of even size fill it, about as wide as they are high. Some are "
+        "crossed by a pair of straight parallel lines: annealing twins.",
     )
 
 
 def grain_overheated() -> Picture:
-    """The same strip held too hot: a few coarse grains with dark seams."""
+    """The same strip held too hot: a few coarse grains with thick seams."""
     shapes = _strip(grains.overheated(), MARGIN)
     shapes[-1:-1] = dark_seams(grains.overheated(), grains.WORKED, MARGIN, MARGIN)
     under = MARGIN + grains.WORKED[3] + 6.5
     shapes.append(label(MARGIN, under, "Few grains, and large", bold=True))
-    shapes.append(label(MARGIN, under + LEADING, "dark: seams that began to melt", role="ash"))
+    shapes.append(label(MARGIN, under + LEADING, "thick seams: they began to melt", role="ash"))
     return Picture(
         WIDE,
         under + LEADING + MARGIN,
         tuple(shapes),
-        "The same strip after too much heat, at the same scale. Only a few very large grains are left; one or two of "
-        "them reach from face to face. Their boundaries are thick and dark, with dark corners where three meet: "
-        "there the metal began to melt.",
+        "The same strip after too much heat, at the same scale. Only a few very large grains are left; "
+        "some reach nearly from face to face. Their boundaries are thick, with filled corners where "
+        "three of them meet: there the metal began to melt.",
     )
 
 
@@ -139,15 +142,16 @@ def grain_row() -> Picture:
             shapes += dark_seams(part, moved, x, y, ROW_SCALE)
         shapes.append(Rect(x, y, width, high, "", "ink"))
         shapes += titled(x + width / 2, 46.5, title, word)
-    for (x, width, *_), (following, *_) in zip(ROW[:2], ROW[1:3], strict=True):
+    for (x, width, *_), (following, *_) in pairwise(ROW[:3]):
         shapes += arrow(x + width + 1, ROW_MIDDLE, following - 1, ROW_MIDDLE)
     return Picture(
         WIDE,
         54,
         tuple(shapes),
-        "Four pieces of one bar in a row, at one scale. Cast: thick, with long columns from both walls. Worked: a "
-        "third as thick, the same grains drawn out flat. Annealed: many small, even new grains. Overheated: a few "
-        "grains that fill the whole thickness, with dark seams.",
+        "Four pieces of one bar in a row, at one scale. Cast: thick, with long columns from "
+        "both walls. Worked: a third as thick, the same grains drawn out flat. Annealed: many "
+        "small, even new grains. Overheated: a few grains that fill the whole thickness, with "
+        "dark seams.",
     )
 
 

@@ -1,7 +1,8 @@
 """Grains of one piece of metal in its four states: as cast, worked, annealed, overheated.
 
-The worked grains are the cast ones: each is made a third as high and three times as long, and keeps its area. The piece is
-seen from the side; it is rolled to the left and right, and the walls of its mould were above and below.
+The worked grains are the cast ones: each is made a third as high and three times as long, and keeps
+its area. The piece is seen from the side: it is rolled to the left and right, and its mould had
+walls above and below.
 """
 
 from __future__ import annotations
@@ -35,7 +36,7 @@ BEYOND = 12.0  # seeds lie outside a cut end as well, so that grains run on past
 
 @dataclass(frozen=True)
 class Grain:
-    """One grain: its outline [mm], whether it is drawn in tone, and the slope of its planes [degrees]."""
+    """One grain: its outline [mm], whether it is toned, and the slope of its planes [degrees]."""
 
     cell: Cell
     toned: bool
@@ -44,7 +45,7 @@ class Grain:
 
 @cache
 def cast() -> tuple[Grain, ...]:
-    """As cast: small grains chilled at both walls, columns that grow from them, coarse grains in the middle."""
+    """As cast: small chilled grains at both walls, columns from them, coarse ones in the middle."""
     chance = random.Random(SEED)
     _, top, _, bottom = CAST
     seeds: list[Point] = []
@@ -84,7 +85,7 @@ def worked() -> tuple[Grain, ...]:
 @cache
 def annealed() -> tuple[Grain, ...]:
     """After a right anneal of the worked piece: new grains, fine and even."""
-    return _equiaxed(3.3, 0.36, 1)
+    return _equiaxed(3.6, 0.36, 1)
 
 
 @cache
@@ -174,7 +175,7 @@ def _on_edge(place: Point, box: Box, side: int) -> bool:
 
 
 def slip_lines(grains: Sequence[Grain], x: float, y: float, scale: float = 1.0) -> list[Shape]:
-    """Slip lines across the worked grains: parallel in each, turned towards the rolling direction."""
+    """Slip lines across the worked grains, parallel in each, leaning to the rolling direction."""
     found: list[Shape] = []
     for grain in grains:
         slope = 20.0 + grain.slope / 9 if grain.slope < 90 else -20.0 - (180 - grain.slope) / 9

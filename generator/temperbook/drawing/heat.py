@@ -1,4 +1,4 @@
-"""Pictures of an anneal: bright-and-black, and anneal-time-temperature with what each corner of it leaves behind."""
+"""Pictures of an anneal: bright-and-black, and anneal-time-temperature."""
 
 from __future__ import annotations
 
@@ -18,8 +18,8 @@ from temperbook.drawing.shapes import (
     hatching,
 )
 
-# The scheme's one heat, the heat whose black body is as dim as a clean face at that one (some four parts in a
-# hundred, about what bright silver gives), and an unlit shop [degC].
+# The scheme's one heat; that of a black body as dim as a clean face at the one heat (about four
+# parts in a hundred, what bright silver gives); and an unlit shop [degC].
 ONE_HEAT, SHOWN_BY_CLEAN, UNLIT = 700, 585, 400
 
 
@@ -41,7 +41,7 @@ def bright_and_black(colour: Callable[[float], str]) -> Picture:
         label(
             x0,
             bottom + 19,
-            "A scheme for a dim shop: how much a face hides, differs by metal.",
+            "A scheme, for a dim shop. How much a face hides differs by metal.",
             role="ash",
         )
     )
@@ -49,9 +49,9 @@ def bright_and_black(colour: Callable[[float], str]) -> Picture:
         WIDE,
         bottom + 23,
         tuple(shapes),
-        "A scheme: two strips side by side in a dim shop, at one and the same heat. The oxidised one glows a clear "
-        "dull red. The clean, bright one is nearly as dark as the shop round it. So a clean piece looks far cooler "
-        "than it is.",
+        "A scheme: two strips side by side in a dim shop, at one and the same heat. The "
+        "oxidised one glows a clear dull red. The clean, bright one is nearly as dark as the "
+        "shop round it. So a clean piece looks far cooler than it is.",
     )
 
 
@@ -59,7 +59,7 @@ LEFT, FOOT, TOP = 12.0, 72.0, 18.0  # the plane's left edge, foot and top [mm]
 
 
 def anneal_time_temperature() -> Picture:
-    """A plane of time and temperature with what an anneal leaves in each region; no numbers, a scheme."""
+    """A plane of time and temperature with the grain that each region leaves; no numbers."""
     right = WIDE - 4.0
     start = _falling(8.0, 330.0, 5.0, right)
     end = _falling(22.0, 640.0, 10.0, right)
@@ -87,10 +87,10 @@ def anneal_time_temperature() -> Picture:
         WIDE,
         FOOT + 9,
         tuple(shapes),
-        "A scheme with time to the right and temperature upwards. A band slants down from short and hot to long and "
-        "less hot. Below and left of it the metal is still hard, with its long worked grains. Inside it the metal is "
-        "soft, with fine new grains. Above and right of it the grains are coarse. On top a hatched strip: there the "
-        "metal begins to melt.",
+        "A scheme with time to the right and temperature upwards. A band slants down from short "
+        "and hot to long and less hot. Below and left of it the metal is still hard, with its "
+        "long worked grains. Inside it the metal is soft, with fine new grains. Above and right "
+        "of it the grains are coarse. On top a hatched strip: there the metal begins to melt.",
     )
 
 

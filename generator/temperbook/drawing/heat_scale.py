@@ -1,6 +1,6 @@
-"""The scale of heat with the names that observers gave: heat-scale, and heat-scale-tall for a narrow screen.
+"""Pictures heat-scale and heat-scale-tall: the scale of heat with the names that observers gave.
 
-Each observer has a lane of its own. A name stands on a bracket over its range, or on a tick at its one heat.
+Each observer has a lane. A name stands at a bar over its range, or at a diamond on its one heat.
 """
 
 from __future__ import annotations
@@ -82,7 +82,7 @@ def _shown(names: Sequence[Named]) -> tuple[Named, ...]:
 def _rows(names: Sequence[Named]) -> list[tuple[Named, int]]:
     """Each name with its row, so that no name is crossed by the stem of a hotter one.
 
-    A text starts at its own stem and runs right. All stems that rise from it on the way belong to hotter
+    A text starts at its own stem and runs right. The stems that it meets on its way belong to hotter
     names: it must hang lower than each of them.
     """
     found: list[tuple[Named, int]] = []
@@ -135,9 +135,10 @@ def _alt(observers: Sequence[Observer], way: str) -> str:
         if differ < 0
     ]
     return (
-        f"A scale of heat {way} from {COOLEST} to {HOTTEST} °C. It is black up to about 500, then dark red, and "
-        "brightens through red to orange. Each observer has a lane of marks for the heats of the colour names. "
-        f"The same word stands at different heats: {'; '.join(told)}."
+        f"A scale of heat {way} from {COOLEST} to {HOTTEST} °C. It is black up to about 500, "
+        "then dark red, and brightens through red to orange. Each observer has a lane of marks "
+        "for the heats of the colour names. The same word stands at different heats: "
+        f"{'; '.join(told)}."
     )
 
 
@@ -146,17 +147,14 @@ def _range(low: float, high: float) -> str:
 
 
 HIGH = 185.0  # length of the standing scale [mm]
-BAR, THICK, COLUMNS = (
-    3.0,
-    5.0,
-    19.5,
-)  # left edge and thickness of the bar, left edge of the lanes [mm]
+BAR, THICK = 3.0, 5.0  # left edge and thickness of the standing bar [mm]
+COLUMNS = 19.5  # left edge of the lanes beside it [mm]
 STEM = 1.7  # from a mark to its name in a lane [mm]
 LINE_STEP = 3.1  # between the lines of a wrapped name [mm]
 
 
 def heat_scale_tall(colour: Colour, observers: Sequence[Observer]) -> Picture:
-    """The scale standing, hottest on top, with a narrow lane for each observer; about 90 mm wide, for phones."""
+    """The scale standing, hottest on top, with a lane for each observer; about 90 mm wide."""
     shapes: list[Shape] = []
     y = 5.0
     for n, (title, _) in enumerate(observers, 1):

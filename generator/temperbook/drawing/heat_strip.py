@@ -7,6 +7,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 LEAST, STEP, STOPS = 400, 100, 24
+SHARED = (200.0, 1200.0)  # degC of the strips in the index
+Colour = Callable[[float], str]
 
 
 @dataclass(frozen=True)
@@ -23,19 +25,39 @@ class Strip:
 
 
 def strip(
+    anneal: tuple[float, float] | None, melts: float | None, margin: float, colour: Colour
+) -> Strip:
+    """The strip for an anneal [degC] and the heat [degC] at which melting begins, `margin` [K] before it.
+
+    It spans what matters to this alloy, with the colours of its whole span.
+    """
+    low, high = _span(anneal, melts)
+    return _strip(anneal, melts, margin, (low, high), (low, high), colour)
+
+
+def shared(
+    anneal: tuple[float, float] | None, melts: float | None, margin: float, colour: Colour
+) -> Strip:
+    """The same on a span that all alloys share, with the colours of the anneal alone."""
+    return _strip(anneal, melts, margin, SHARED, anneal or SHARED, colour)
+
+
+def _strip(
     anneal: tuple[float, float] | None,
     melts: float | None,
     margin: float,
-    colour: Callable[[float], str],
+    span: tuple[float, float],
+    coloured: tuple[float, float],
+    colour: Colour,
 ) -> Strip:
-    """The strip for an anneal [degC] and the heat [degC] at which melting begins; `margin` [K] before it."""
-    low, high = _span(anneal, melts)
+    low, high = span
 
     def share(temperature: float) -> float:
         inside = min(high, max(low, temperature))
         return 100 * (inside - low) / (high - low)
 
-    stops = [(n / STOPS, colour(low + (high - low) * n / STOPS)) for n in range(STOPS + 1)]
+    cool, hot = coloured
+    stops = [(n / STOPS, colour(cool + (hot - cool) * n / STOPS)) for n in range(STOPS + 1)]
     window = stop = melting = None
     if anneal:
         left, right = share(anneal[0]), share(anneal[1])
@@ -43,10 +65,8 @@ def strip(
     if melts is not None and melts - margin < high:
         stop = (share(melts - margin), 100 - share(melts - margin))
         melting = share(melts) if melts < high else None
-    ticks = [
-        (share(t), str(t))
-        for t in range(int(low) + STEP, int(high), STEP * (2 if high - low > 900 else 1))
-    ]
+    step = STEP * (2 if high - low > 900 else 1)
+    ticks = [(share(t), str(t)) for t in range(int(low) + STEP, int(high), step)]
     return Strip(low, high, stops, window, stop, melting, ticks)
 
 

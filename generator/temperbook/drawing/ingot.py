@@ -1,4 +1,4 @@
-"""Picture ingot-section: an upright mould cut open, with the pipe, the columns, and what is cut away."""
+"""Picture ingot-section: an upright mould cut open, the pipe, the columns, what is cut away."""
 
 from __future__ import annotations
 
@@ -68,10 +68,11 @@ def ingot_section() -> Picture:
         WIDE,
         bottom + WALL + 4,
         tuple(shapes),
-        "An upright mould cut lengthwise. From its walls and floor long columns of grain grow inwards and meet in the "
-        "middle. From the open top a funnel, the pipe, sinks deep into the ingot, with small closed hollows below it. "
-        "A line across the ingot under the last hollow shows where it is cropped. Dashed lines just inside the faces "
-        "and the foot show the skin that is scalped off.",
+        "An upright mould cut lengthwise. From its walls and floor long columns of grain grow "
+        "inwards and meet in the middle. From the open top a funnel, the pipe, sinks deep into "
+        "the ingot, with small closed hollows below it. A line across the ingot under the last "
+        "hollow shows where it is cropped. Dashed lines just inside the faces and the foot show "
+        "the skin that is scalped off.",
     )
 
 

@@ -1,4 +1,4 @@
-"""Picture roll-gap: a light pass that works the skin alone, beside a firm pass that reaches the middle."""
+"""Picture roll-gap: a light pass that works the skin, beside a firm one that reaches the middle."""
 
 from __future__ import annotations
 
@@ -12,12 +12,12 @@ RADIUS = 34.0  # of the rolls [mm]
 BEFORE = 7.0  # half the thickness of the bar before the pass [mm]
 SHOWN = 11.0  # height of roll that is shown [mm]
 REACH = 25.5  # of the bar to each side of the gap [mm]
-SHARES = tuple(n / 10 for n in range(-10, 11))  # from the upper face to the lower one
+SHARES = tuple(n / 8 for n in range(-8, 9))  # from the upper face to the lower one
 
 
 @dataclass(frozen=True)
 class Pass:
-    """A pass about the middle of its gap [mm]: half the thickness after it, and whether it works the middle."""
+    """A pass about the middle of its gap [mm]: half the thickness it leaves, and its depth."""
 
     x: float
     y: float
@@ -36,13 +36,13 @@ class Pass:
             return self.half
         if at <= -self.contact:
             return BEFORE
-        return self.half + RADIUS - math.sqrt(RADIUS**2 - at**2)
+        return self.half + RADIUS - math.sqrt(RADIUS * RADIUS - at * at)
 
     def lag(self, share: float) -> float:
-        """How far [mm] the metal at a share of the half thickness [1] stays behind the skin after the pass."""
+        """How far [mm] the metal at a share of the half thickness [1] stays behind."""
         if self.deep:
             return -0.9 * (1 - share**2)
-        return 3.2 * float(min(1.0, max(0.0, (1 - abs(share)) / 0.42))) ** 0.8
+        return 3.2 * math.pow(min(1.0, max(0.0, (1 - abs(share)) / 0.42)), 0.8)
 
 
 def roll_gap() -> Picture:
@@ -70,10 +70,11 @@ def roll_gap() -> Picture:
         WIDE,
         foot + 24,
         tuple(shapes),
-        "Two bars of one thickness between the same pair of rolls. In the light pass the rolls touch a short arc; only "
-        "a thin skin above and below is worked and runs ahead, the middle lags, and the end of the bar opens like a "
-        "fish tail. In the firm pass the arc is longer than the bar is thick; the whole thickness is worked and the "
-        "end stays full. A dot on the arc marks the neutral point, where bar and roll move at one speed.",
+        "Two bars of one thickness between the same pair of rolls. In the light pass the rolls "
+        "touch a short arc; only a thin skin above and below is worked and runs ahead, the "
+        "middle lags, and the end of the bar opens like a fish tail. In the firm pass the arc "
+        "is longer than the bar is thick; the whole thickness is worked and the end stays full. "
+        "A dot on the arc marks the neutral point, where bar and roll move at one speed.",
     )
 
 
@@ -100,8 +101,8 @@ def _bar(drawn: Pass) -> list[Shape]:
 
 def _face(drawn: Pass, start: float) -> list[Point]:
     """The upper face of the bar [mm], from a distance past the gap to its end."""
-    steps = int((REACH - start) / 0.5)
-    ats = [start + (REACH - start) * n / steps for n in range(steps + 1)]
+    bend, steps = max(start, -drawn.contact), 16
+    ats = [start, *(bend * (1 - n / steps) for n in range(steps + 1)), REACH]
     return [(drawn.x + at, drawn.y - drawn.surface(at)) for at in ats]
 
 

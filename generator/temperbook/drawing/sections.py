@@ -1,4 +1,4 @@
-"""Pictures of reduction, drawn to scale: reduction-sheet, reduction-wire, same-percent, floor-and-ceiling.
+"""Pictures reduction-sheet, reduction-wire and same-percent, to scale, and floor-and-ceiling.
 
 Toned is metal, a dashed outline is what was there before. Percentages come from metal.reduction.
 """
@@ -39,7 +39,7 @@ def percent(fraction: float) -> str:
 
 
 def reduction_sheet() -> Picture:
-    """A strip before and after half its thickness is gone: from its end and from its side, to scale."""
+    """A strip before and after half its thickness is gone, from its end and side, to scale."""
     width, thick, length = 22.0, 10.0, 36.0
     half = thick / 2
     on_each = reduction.on_each_basis(0.5, "thickness", "wide")
@@ -66,7 +66,8 @@ def reduction_sheet() -> Picture:
         label(
             EDGE,
             after + thick + 17,
-            f"{percent(on_each['thickness'])} of the thickness gone = {percent(on_each['area'])} of the area gone",
+            f"{percent(on_each['thickness'])} of the thickness gone = {percent(on_each['area'])} "
+            "of the area gone",
             bold=True,
         ),
     ]
@@ -74,9 +75,10 @@ def reduction_sheet() -> Picture:
         WIDE,
         after + thick + 21,
         tuple(shapes),
-        "A strip of wide sheet before and after rolling, to scale. From its end: the width stays, the thickness is "
-        "halved, so half the area is gone. From its side: it is half as thick and twice as long. For sheet, "
-        f"{percent(on_each['thickness'])} of the thickness is {percent(on_each['area'])} of the area.",
+        "A strip of wide sheet before and after rolling, to scale. From its end: the width "
+        "stays, the thickness is halved, so half the area is gone. From its side: it is half as "
+        f"thick and twice as long. For sheet, {percent(on_each['thickness'])} of the thickness "
+        f"is {percent(on_each['area'])} of the area.",
     )
 
 
@@ -88,7 +90,7 @@ WIRE_SCALE = 40.0  # picture mm for each mm of wire
 
 
 def reduction_wire() -> Picture:
-    """Round wire of 1.0 mm drawn to 0.4 mm: both sections to scale, and both percentages as bars."""
+    """Wire of 1.0 mm drawn to 0.4 mm: both sections to scale, both percentages as bars."""
     thick, thin = sections.parse("round 1.0"), sections.parse("round 0.4")
     by_diameter = reduction.reduction(thick.thickness, thin.thickness)
     by_area = reduction.reduction(thick.area, thin.area)
@@ -110,10 +112,11 @@ def reduction_wire() -> Picture:
         WIDE,
         y - 2,
         tuple(shapes),
-        f"The section of a wire of 1.0 mm and, to the same scale, of 0.4 mm inside the outline of the first. The small "
-        f"circle is {thin.thickness / thick.thickness:.1f} of the large one across, but would fit into it "
-        f"{thick.area / thin.area:.2g} times by area. Two bars: {percent(by_diameter)} of the diameter is gone, and "
-        f"{percent(by_area)} of the area.",
+        "The section of a wire of 1.0 mm and, to the same scale, of 0.4 mm inside the outline "
+        f"of the first. The small circle is {thin.thickness / thick.thickness:.1f} of the large "
+        f"one across, but would fit into it {thick.area / thin.area:.2g} times by area. Two "
+        f"bars: {percent(by_diameter)} of the diameter is gone, and {percent(by_area)} of the "
+        "area.",
     )
 
 
@@ -129,7 +132,7 @@ def _share(y: float, words: str, gone: float) -> list[Shape]:
 
 
 def same_percent() -> Picture:
-    """Half of the thickness, of the diameter and of the area: before, after, and how much is left, to scale."""
+    """Half of the thickness, of the diameter, of the area: what is left of each, to scale."""
     strip, d = (30.0, 18.0), math.sqrt(30.0 * 18.0 * 4 / math.pi)
     shapes: list[Shape] = []
     words: list[str] = []
@@ -166,13 +169,14 @@ def same_percent() -> Picture:
         WIDE,
         low + d / 2 + 7 + 2.4 * LEADING + EDGE,
         tuple(shapes),
-        "Three sections of equal area, each above what half of something leaves, all to one scale. Half gone "
-        f"{words[0]}; {words[1]}; {words[2]}. One percentage, and clearly different amounts of metal.",
+        "Three sections of equal area, each above what half of something leaves, all to one "
+        f"scale. Half gone {words[0]}; {words[1]}; {words[2]}. One percentage, and clearly "
+        "different amounts of metal.",
     )
 
 
 def _strips(x: float, top: float, low: float, w: float, t: float) -> list[Shape]:
-    """A strip about a middle, and under it the strip of half its thickness in the old outline [mm]."""
+    """A strip about a middle, and under it the half of it in the old outline [mm]."""
     return [
         Rect(x - w / 2, top - t / 2, w, t, "hairline", "ink"),
         _dashed(x - w / 2, low - t / 2, w, t),
@@ -212,7 +216,8 @@ def floor_and_ceiling() -> Picture:
         WIDE,
         bottom + 22,
         tuple(shapes),
-        "A ruler of the work since the last anneal, as true strain, that starts at nought. Up to a mark called floor "
-        "the work is too little, and after an anneal the grain is coarse. Between floor and ceiling the metal "
-        "is sound: there one stops and anneals. Beyond the ceiling the ruler is hatched: there the metal cracks.",
+        "A ruler of the work since the last anneal, as true strain, that starts at nought. Up "
+        "to a mark called floor the work is too little, and after an anneal the grain is "
+        "coarse. Between floor and ceiling the metal is sound: there one stops and anneals. "
+        "Beyond the ceiling the ruler is hatched: there the metal cracks.",
     )

@@ -1,4 +1,4 @@
-"""A plane cut into convex cells about seeds, and what is measured on a cell. Geometry only, in millimetres."""
+"""A plane cut into convex cells about seeds, and what is measured on a cell, in millimetres."""
 
 from __future__ import annotations
 
@@ -16,9 +16,9 @@ def tessellation(
 ) -> tuple[Cell, ...]:
     """The cell [mm] of each seed [mm] inside a box [mm], in the order of the seeds.
 
-    A cell is the box cut by the half-planes between its seed and the others, nearest first. Without weights
-    it is the Voronoi cell; a weight [mm2] moves the seed's boundaries outwards (power diagram). Seeds that
-    coincide or leave nothing give an empty cell.
+    A cell is the box cut by the half-planes between its seed and the others, nearest first. Without
+    weights it is the Voronoi cell; a weight [mm2] moves the boundaries outwards (power diagram). A
+    seed that is left nothing has an empty cell.
     """
     even = weights or [0.0] * len(seeds)
     found = list(zip(seeds, even, strict=True))
@@ -91,7 +91,7 @@ def centre(cell: Cell) -> Point:
 
 
 def chord(cell: Cell, through: Point, angle: float) -> tuple[Point, Point] | None:
-    """Where a line through a point [mm] at an angle [degrees] enters and leaves a convex cell [mm], if it does."""
+    """The ends [mm] of a line across a convex cell, through a point [mm] at an angle [degrees]."""
     dx, dy = math.cos(math.radians(angle)), math.sin(math.radians(angle))
     sides = [(x - through[0]) * dy - (y - through[1]) * dx for x, y in cell]
     met: list[Point] = []

@@ -147,10 +147,11 @@ def shown(alloy: Alloy, handbook: Handbook) -> AlloyShown:
 
 
 def urgent(alloy: Alloy, handbook: Handbook) -> CautionShown | None:
-    """The caution that the alloy's own metal makes urgent, else the gravest that can hurt at once."""
-    at_once = [c for c in handbook.cautions_of[alloy.id] if c.immediate]
-    own = [c for c in at_once if not c.applies.always]
-    first = next(iter(own or at_once), None)
+    """The caution that can hurt at once: one of this metal's own, else the first of the wall chart."""
+    own = [c for c in handbook.cautions_of[alloy.id] if c.immediate and not c.applies.always]
+    chart = next(iter(handbook.library.charts.values()), None)
+    charted = [handbook.library.cautions[i] for i in chart.cautions] if chart else []
+    first = next(iter(own or charted), None)
     return pages.caution(first) if first else None
 
 
@@ -214,8 +215,8 @@ def _between(alloy: Alloy, handbook: Handbook) -> Limit:
     said = [words.label("of", figure.of or "not-stated"), on_wire_words(figure)]
     start = limits.first(alloy, "reduction-ceiling", stage="cast")
     if start and start.stage == "cast":
-        quantity = words.quantities["reduction-ceiling"]
-        said.append(f"first run from the ingot: {formatting.value(start, quantity)}")
+        first = formatting.shown(start, "reduction-ceiling", handbook.library)
+        said.append(f"first run from the ingot: {first.text}, {words.label('of', start.of or '')}")
     return _limit("between", "Between anneals", figure, "reduction-ceiling", said, handbook)
 
 
@@ -223,7 +224,7 @@ def on_wire_words(figure: Figure) -> str:
     """The limit on both bases of wire, in words; for a limit on thickness, that wire is not covered."""
     wire = limits.on_wire(figure)
     if wire is None:
-        return "sheet: the same of the area" if figure.of == "thickness" else ""
+        return "wide sheet: as much of the area" if figure.of == "thickness" else ""
     area, diameter = number(wire.area, 0), number(wire.diameter, 0)
     both = f"{area}{SPACE}% of the area, {diameter}{SPACE}% of the diameter"
     return f"wire, safe reading: {both}" if wire.safe else f"wire: {both}"

@@ -7,6 +7,7 @@ from typing import Any
 
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
+from temperbook.records import prose
 from temperbook.records.models import Alloy
 from temperbook.records.names import fineness
 from temperbook.views import caution, formatting, pages, routes, source
@@ -43,6 +44,7 @@ class SectionShown:
 class AlloyLine:
     """An alloy in the index: its names for the filter, and the limits that fit in a line."""
 
+    id: str
     name: str
     href: str
     also: str
@@ -98,6 +100,20 @@ def _page(stem: str, handbook: Handbook) -> Page:
     return Page(address, stem, text.title, says)
 
 
+def _cards(handbook: Handbook) -> list[Link]:
+    """The home page's list: each item's strong words are a card's title, its first link where it leads."""
+    text = handbook.library.prose["pages/home"]
+    items = [b for b in prose.walk(text.blocks) if b.kind == "item"]
+    return [_card(item.children[0].inlines, handbook) for item in items]
+
+
+def _card(inlines: tuple[prose.Inline, ...], handbook: Handbook) -> Link:
+    title = next((prose.plain(i.children) for i in inlines if i.kind == "strong"), "")
+    target = next((i.target for i in inlines if i.kind == "link"), "page:alloys")
+    said = prose.plain(tuple(i for i in inlines if i.kind == "text")).strip(" :.")
+    return Link(title.rstrip("."), routes.linked(target, handbook.library), f"{said}.")
+
+
 def _families(handbook: Handbook) -> list[Family]:
     found: dict[str, list[AlloyLine]] = {}
     for alloy in handbook.library.alloys.values():
@@ -115,6 +131,7 @@ def _line(alloy: Alloy, handbook: Handbook) -> AlloyLine:
     anneal, between = limits.anneal(alloy), limits.ceiling(alloy)
     cooling = words.quantities["cooling"].words
     return AlloyLine(
+        id=alloy.id,
         name=alloy.name,
         href=routes.page("alloys", alloy.id),
         also=" ".join([alloy.id, alloy.short, *alloy.also]),
@@ -180,6 +197,7 @@ def terms(handbook: Handbook, only: list[str] | None = None) -> list[TermShown]:
 
 
 LISTS = {
+    "home": _cards,
     "alloys": _families,
     "heat-colours": _lanes,
     "cautions": caution.listed,

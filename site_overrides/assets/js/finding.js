@@ -14,7 +14,7 @@ export async function readIndex() {
     const page = doc.location.split("#")[0];
     if (page === doc.location) pages.set(page, doc.title);
     const text = doc.text.replace(/<[^>]+>/g, " ");
-    return { ...doc, text, page, of: pages.get(page), heads: words(doc.title), body: words(text) };
+    return { ...doc, text, page, of: pages.get(page), heads: words(doc.title), body: ` ${words(text).join(" ")} ` };
   });
 }
 
@@ -23,9 +23,9 @@ function weight(entry, asked) {
   let sum = entry.page === entry.location ? 4 : 0;
   for (const word of asked) {
     const head = entry.heads.includes(word) ? 30 : entry.heads.some((w) => w.startsWith(word)) ? 18 : 0;
-    const seen = entry.body.reduce((n, w) => n + (w === word ? 2 : w.startsWith(word) ? 1 : 0), 0);
+    const seen = entry.body.includes(` ${word} `) ? 4 : entry.body.includes(` ${word}`) ? 2 : 0;
     if (!head && !seen) return 0;
-    sum += head + Math.min(seen, 8);
+    sum += head + seen;
   }
   return sum - Math.min(entry.heads.length, 8) / 4;
 }

@@ -15,7 +15,7 @@ function excerpt(entry, query) {
   const first = words(query)[0];
   const at = Math.max(0, ` ${plain(entry.text)}`.search(new RegExp(`[^\\p{L}\\p{N}]${first}`, "u")) - 50);
   const start = at ? entry.text.indexOf(" ", at) + 1 : 0;
-  return (start ? "… " : "") + entry.text.slice(start, start + 150).trim();
+  return (start ? "… " : "") + entry.text.slice(start, start + 150).trim() + (start + 150 < entry.text.length ? " …" : "");
 }
 
 function shown(entry, query) {
