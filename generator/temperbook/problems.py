@@ -6,6 +6,8 @@ import difflib
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+MOST_LISTED = 45
+
 
 @dataclass(frozen=True, order=True)
 class Problem:
@@ -60,9 +62,11 @@ def count(number: int, noun: str) -> str:
 
 
 def nearest(word: str, allowed: Iterable[str]) -> str:
-    """What is allowed, the likeliest word first; everything where nothing is near."""
+    """What is allowed, the likeliest first; all of it where nothing is near and it is not much."""
     words = sorted(allowed)
     near = difflib.get_close_matches(word, words, n=3, cutoff=0.6)
     if near:
         return "did you mean " + " or ".join(f"`{candidate}`" for candidate in near) + "?"
-    return "one of: " + ", ".join(words)
+    if len(words) > MOST_LISTED:
+        return f"one of {len(words):,} that are known; none is near"
+    return "one of: " + ", ".join(words) if words else "there is none yet"

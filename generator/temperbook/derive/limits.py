@@ -52,6 +52,7 @@ def stop(alloy: Alloy) -> tuple[str, Figure] | None:
         (quantity, figure)
         for quantity in ("overheating", "solidus", "melting-point")
         for figure in alloy.figures.get(quantity, [])
+        if quantity != "overheating" or not figure.name  # a named one holds for that case alone
     ]
     with_low = [(lowest(f), q, f) for q, f in found]
     if not with_low:

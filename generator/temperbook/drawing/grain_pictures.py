@@ -104,9 +104,9 @@ def grain_overheated() -> Picture:
         WIDE,
         under + LEADING + MARGIN,
         tuple(shapes),
-        "The same strip after too much heat, at the same scale. Only a few very large grains are left; "
-        "some reach nearly from face to face. Their boundaries are thick, with filled corners where "
-        "three of them meet: there the metal began to melt.",
+        "The same strip after too much heat, at the same scale. Only a few very large grains "
+        "are left; some reach nearly from face to face. Their boundaries are thick, with filled "
+        "corners where three of them meet: there the metal began to melt.",
     )
 
 

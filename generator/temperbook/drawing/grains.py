@@ -192,7 +192,7 @@ def twin_lines(grains: Sequence[Grain], x: float, y: float, scale: float = 1.0) 
     """Pairs of straight twin boundaries across every fourth of the larger grains."""
     found: list[Shape] = []
     for n, grain in enumerate(grains):
-        if n % 4 or area(grain.cell) < 8:
+        if (n * GOLDEN + 0.3) % 1 > 0.24 or area(grain.cell) < 8:
             continue
         middle = centre(grain.cell)
         for offset in (-0.45, 0.45):

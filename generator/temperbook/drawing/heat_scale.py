@@ -82,8 +82,8 @@ def _shown(names: Sequence[Named]) -> tuple[Named, ...]:
 def _rows(names: Sequence[Named]) -> list[tuple[Named, int]]:
     """Each name with its row, so that no name is crossed by the stem of a hotter one.
 
-    A text starts at its own stem and runs right. The stems that it meets on its way belong to hotter
-    names: it must hang lower than each of them.
+    A text starts at its own stem and runs right. The stems that it meets on its way belong to
+    hotter names: it must hang lower than each of them.
     """
     found: list[tuple[Named, int]] = []
     for named in reversed(names):

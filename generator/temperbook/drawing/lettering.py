@@ -1,4 +1,4 @@
-"""How wide a text is in the project's own type, so that columns are laid out before anything is drawn."""
+"""How wide a text is in the project's own type, so that columns are laid out before drawing."""
 
 from __future__ import annotations
 
@@ -20,10 +20,10 @@ FILES = {
 def _metrics(weight: int) -> tuple[dict[int, int], int, int]:
     from fontTools.ttLib import TTFont
 
-    font = TTFont(installed_root() / FONTS / FILES[weight], lazy=True)
-    widths = font["hmtx"].metrics
-    advances = {code: widths[glyph][0] for code, glyph in font.getBestCmap().items()}
-    return advances, font["OS/2"].sCapHeight, font["head"].unitsPerEm
+    with TTFont(installed_root() / FONTS / FILES[weight], lazy=True) as font:
+        widths = font["hmtx"].metrics
+        advances = {code: widths[glyph][0] for code, glyph in font.getBestCmap().items()}
+        return advances, font["OS/2"].sCapHeight, font["head"].unitsPerEm
 
 
 def cap_share() -> float:

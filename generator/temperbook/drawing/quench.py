@@ -149,7 +149,12 @@ def _slowly(x: float, hot: str) -> list[Shape]:
     return [
         Rect(x - wide / 2, FLOOR - high, wide, high, "ash", "ink"),
         Rect(
-            x - wide / 2 + wall, FLOOR - high + wall, wide - 2 * wall, high - 2 * wall, "paper", "ink"
+            x - wide / 2 + wall,
+            FLOOR - high + wall,
+            wide - 2 * wall,
+            high - 2 * wall,
+            "paper",
+            "ink",
         ),
         *_lying(x, FLOOR - wall - STRIP[0] - 0.4, 19, hot),
     ]

@@ -46,7 +46,7 @@ class Pass:
 
 
 def roll_gap() -> Picture:
-    """Two bars in the same rolls; what is worked is toned, lines that were upright show how it moved."""
+    """Two bars in the same rolls; worked metal is toned, lines once upright show how it moved."""
     middle = 9.0 + SHOWN + BEFORE
     foot = middle + BEFORE + SHOWN
     light, firm = Pass(30.5, middle, 6.4, False), Pass(89.5, middle, 4.6, True)
@@ -71,10 +71,10 @@ def roll_gap() -> Picture:
         foot + 24,
         tuple(shapes),
         "Two bars of one thickness between the same pair of rolls. In the light pass the rolls "
-        "touch a short arc; only a thin skin above and below is worked and runs ahead, the "
-        "middle lags, and the end of the bar opens like a fish tail. In the firm pass the arc "
-        "is longer than the bar is thick; the whole thickness is worked and the end stays full. "
-        "A dot on the arc marks the neutral point, where bar and roll move at one speed.",
+        "touch a short arc; only a thin skin above and below is worked and runs ahead, the middle "
+        "lags, and the end of the bar opens like a fish tail. In the firm pass the arc is twice as "
+        "long, about as long as the bar is thick; the whole thickness is worked and the end stays "
+        "full. A dot on the arc marks the neutral point, where bar and roll move at one speed.",
     )
 
 

@@ -41,44 +41,35 @@ def percent(fraction: float) -> str:
 def reduction_sheet() -> Picture:
     """A strip before and after half its thickness is gone, from its end and side, to scale."""
     width, thick, length = 22.0, 10.0, 36.0
-    half = thick / 2
     on_each = reduction.on_each_basis(0.5, "thickness", "wide")
-    side = EDGE + width + 12
+    side, before, after = EDGE + width + 12, 11.0, 38.0
+    gone = " = ".join(
+        f"{percent(on_each[basis])} of the {basis} gone" for basis in ("thickness", "area")
+    )
     shapes: list[Shape] = [
         label(EDGE, 7.5, "from its end", role="ash"),
         label(side, 7.5, "from its side", role="ash"),
-    ]
-    before, after = 11.0, 38.0
-    for x, w in ((EDGE, width), (side, length)):
-        shapes.append(Rect(x, before, w, thick, "hairline", "ink"))
-    shapes += size_across(side, side + length, before + thick + 4, "length", above=False)
-    shapes += size_across(EDGE, EDGE + width, before + thick + 4, "width", above=False)
-    shapes.append(_dashed(EDGE, after, width, thick))
-    for x, w in ((EDGE, width), (side, 2 * length)):
-        shapes.append(Rect(x, after + half / 2, w, half, "hairline", "ink"))
-    shapes += size_across(
-        side, side + 2 * length, after + thick + 3, "twice the length", above=False
-    )
-    shapes += size_across(EDGE, EDGE + width, after + thick + 3, "same width", above=False)
-    shapes += [
+        Rect(EDGE, before, width, thick, "hairline", "ink"),
+        Rect(side, before, length, thick, "hairline", "ink"),
+        *size_across(EDGE, EDGE + width, before + thick + 4, "width", above=False),
+        *size_across(side, side + length, before + thick + 4, "length", above=False),
         label(side + length + 6, before + thick / 2 + 1.2, "before", bold=True),
+        _dashed(EDGE, after, width, thick),
+        Rect(EDGE, after + thick / 4, width, thick / 2, "hairline", "ink"),
+        Rect(side, after + thick / 4, 2 * length, thick / 2, "hairline", "ink"),
+        *size_across(EDGE, EDGE + width, after + thick + 3, "same width", above=False),
+        *size_across(side, side + 2 * length, after + thick + 3, "twice the length", above=False),
         label(side + 2 * length, after + 0.4, "after", bold=True, anchor="end"),
-        label(
-            EDGE,
-            after + thick + 17,
-            f"{percent(on_each['thickness'])} of the thickness gone = {percent(on_each['area'])} "
-            "of the area gone",
-            bold=True,
-        ),
+        label(EDGE, after + thick + 17, gone, bold=True),
     ]
     return Picture(
         WIDE,
         after + thick + 21,
         tuple(shapes),
-        "A strip of wide sheet before and after rolling, to scale. From its end: the width "
-        "stays, the thickness is halved, so half the area is gone. From its side: it is half as "
-        f"thick and twice as long. For sheet, {percent(on_each['thickness'])} of the thickness "
-        f"is {percent(on_each['area'])} of the area.",
+        "A strip of wide sheet before and after rolling, to scale. From its end: the width stays, "
+        "the thickness is halved, so half the area is gone. From its side: it is half as thick and "
+        f"twice as long. For sheet, {percent(on_each['thickness'])} of the thickness is "
+        f"{percent(on_each['area'])} of the area.",
     )
 
 
@@ -133,46 +124,43 @@ def _share(y: float, words: str, gone: float) -> list[Shape]:
 
 def same_percent() -> Picture:
     """Half of the thickness, of the diameter, of the area: what is left of each, to scale."""
-    strip, d = (30.0, 18.0), math.sqrt(30.0 * 18.0 * 4 / math.pi)
+    wide, tall = 30.0, 18.0
+    d = math.sqrt(wide * tall * 4 / math.pi)  # of a round of the same area
+    top, low = EDGE + d / 2, 14.0 + d * 3 / 2
+    words = low + d / 2 + 7
     shapes: list[Shape] = []
-    words: list[str] = []
-    top, low = 4.0 + d / 2, 14.0 + d * 3 / 2
-    for x, basis, title in (
-        (21.0, "thickness", "of the thickness"),
-        (60.0, "diameter", "of the diameter"),
-        (99.0, "area", "of the area"),
-    ):
+    left: dict[str, str] = {}
+    for x, basis in ((21.0, "thickness"), (60.0, "diameter"), (99.0, "area")):
         if basis == "thickness":
-            left = 1 - reduction.on_each_basis(0.5, "thickness", "wide")["area"]
-            shapes += _strips(x, top, low, *strip)
+            each = reduction.on_each_basis(0.5, "thickness", "wide")
+            shapes += _strips(x, top, low, wide, tall)
         else:
-            each = reduction.on_each_basis(
-                0.5, "diameter" if basis == "diameter" else "area", "round"
-            )
-            left = 1 - each["area"]
-            small = d * (1 - each["diameter"])
-            shapes += [Circle(x, top, d / 2, "hairline", "ink"), ring(x, low, d / 2)]
-            shapes.append(Circle(x, low, small / 2, "hairline", "ink"))
+            each = reduction.on_each_basis(0.5, "area" if basis == "area" else "diameter", "round")
+            shapes += _rounds(x, top, low, d, d * (1 - each["diameter"]))
+        left[basis] = percent(1 - each["area"])
         shapes += arrow(x, top + d / 2 + 2, x, low - d / 2 - 2)
-        shapes += titled(x, low + d / 2 + 7, "50 % gone", title)
-        shapes.append(
-            label(
-                x,
-                low + d / 2 + 7 + 2.4 * LEADING,
-                f"{percent(left)} is left",
-                bold=True,
-                anchor="middle",
-            )
-        )
-        words.append(f"{title}, {percent(left)} of the metal is left")
+        shapes += titled(x, words, "50 % gone", f"of the {basis}")
+        under = words + 2.4 * LEADING
+        shapes.append(label(x, under, f"{left[basis]} is left", bold=True, anchor="middle"))
+    told = "; ".join(
+        f"of the {basis}, {share} of the metal is left" for basis, share in left.items()
+    )
     return Picture(
         WIDE,
-        low + d / 2 + 7 + 2.4 * LEADING + EDGE,
+        words + 2.4 * LEADING + EDGE,
         tuple(shapes),
-        "Three sections of equal area, each above what half of something leaves, all to one "
-        f"scale. Half gone {words[0]}; {words[1]}; {words[2]}. One percentage, and clearly "
-        "different amounts of metal.",
+        "Three sections of equal area, each above what half of something leaves, all to one scale. "
+        f"Half gone {told}. One percentage, and clearly different amounts of metal.",
     )
+
+
+def _rounds(x: float, top: float, low: float, before: float, after: float) -> list[Shape]:
+    """A round about a middle, and under it the drawn one in the old outline; diameters [mm]."""
+    return [
+        Circle(x, top, before / 2, "hairline", "ink"),
+        ring(x, low, before / 2),
+        Circle(x, low, after / 2, "hairline", "ink"),
+    ]
 
 
 def _strips(x: float, top: float, low: float, w: float, t: float) -> list[Shape]:

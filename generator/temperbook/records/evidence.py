@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import csv
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, field, fields
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from temperbook.problems import Problem, nearest
 from temperbook.records.figures import BASIS_KEYS, basis_text
+
+if TYPE_CHECKING:
+    from _csv import Reader
 
 
 @dataclass(frozen=True)
@@ -58,57 +62,84 @@ def _basis_text(key: str, value: str) -> str:
 COLUMNS = [f.name for f in fields(Evidence) if f.name not in ("file", "line")]
 
 
-def read(path: Path, shown: str) -> tuple[list[Evidence], list[Problem]]:
-    """The rows of one file, and what is wrong with its form."""
+@dataclass
+class _Reading:
+    """What one file gave: rows, problems, and the ids of rows (or of the source) that were lost."""
+
+    file: str
+    source: str
+    rows: list[Evidence] = field(default_factory=list)
+    problems: list[Problem] = field(default_factory=list)
+    lost: set[str] = field(default_factory=set)
+
+    def refuse_file(self, line: int, text: str, found: str, needed: str, mend: str) -> None:
+        """Reports what makes the rest of the file unreadable."""
+        self.problems.append(Problem(self.file, line, text, found, needed, mend))
+        self.lost.add(self.source)
+
+
+def read(path: Path, shown: str) -> tuple[list[Evidence], list[Problem], set[str]]:
+    """The rows of one file, what is wrong with its form, and the ids of what could not be read."""
+    reading = _Reading(shown, path.stem)
     try:
-        with path.open(encoding="utf-8", newline="") as stream:
-            return _rows(csv.reader(stream, strict=True), shown)
-    except (OSError, UnicodeDecodeError, csv.Error) as error:
-        problem = Problem(
-            shown,
-            0,
-            "cannot be read as CSV",
-            found=str(error),
-            needed="UTF-8, commas, quotes closed",
-            mend="open it in a spreadsheet, look for an open quote, save as CSV (UTF-8)",
+        # A spreadsheet puts a byte-order mark before "CSV UTF-8"; utf-8-sig takes it off.
+        with path.open(encoding="utf-8-sig", newline="") as stream:
+            _read_rows(csv.reader(stream, strict=True), reading)
+    except (OSError, UnicodeDecodeError) as error:
+        reading.refuse_file(
+            0, "cannot be read", str(error), "text in UTF-8", "save it again as CSV (UTF-8)"
         )
-        return [], [problem]
+    return reading.rows, reading.problems, reading.lost
 
 
-def _rows(reader: csv._reader, shown: str) -> tuple[list[Evidence], list[Problem]]:
-    header = next(reader, [])
-    if header != COLUMNS:
-        odd = next((name for name in header if name not in COLUMNS), "")
-        missing = [name for name in COLUMNS if name not in header]
-        found = (
-            f"unknown column `{odd}`, {nearest(odd, COLUMNS)}"
-            if odd
-            else (f"missing: {', '.join(missing)}" if missing else "another order")
+def _read_rows(reader: Reader, reading: _Reading) -> None:
+    try:
+        if _right_header(next(reader, []), reading):
+            for cells in reader:
+                _read_row(cells, reader.line_num, reading)
+    except csv.Error as error:
+        reading.refuse_file(
+            reader.line_num,
+            "is not CSV from here on, or from an open quote above",
+            str(error),
+            'commas between cells; a text with a comma in "double quotes"',
+            "look for a quote that is not closed",
         )
-        return [], [
-            Problem(
-                shown,
-                1,
-                "has another header than evidence files have",
-                found=found,
-                needed=",".join(COLUMNS),
-                mend="copy the header from another evidence file",
-            )
-        ]
-    rows, problems = [], []
-    for cells in reader:
-        line = reader.line_num
-        if len(cells) != len(COLUMNS):
-            problems.append(
-                Problem(
-                    shown,
-                    line,
-                    "the row has another number of cells than the header",
-                    found=str(len(cells)),
-                    needed=str(len(COLUMNS)),
-                    mend="put texts with a comma in double quotes",
-                )
-            )
-            continue
-        rows.append(Evidence(*(cell.strip() for cell in cells), file=shown, line=line))
-    return rows, problems
+
+
+def _right_header(header: list[str], reading: _Reading) -> bool:
+    if header == COLUMNS:
+        return True
+    odd = next((name for name in header if name not in COLUMNS), "")
+    missing = [name for name in COLUMNS if name not in header]
+    if odd:
+        found = f"unknown column `{odd}`, {nearest(odd, COLUMNS)}"
+    else:
+        found = f"missing: {', '.join(missing)}" if missing else "another order"
+    reading.refuse_file(
+        1,
+        "has another header than evidence files have",
+        found,
+        ",".join(COLUMNS),
+        "copy the header from another evidence file",
+    )
+    return False
+
+
+def _read_row(cells: list[str], line: int, reading: _Reading) -> None:
+    if len(cells) == len(COLUMNS):
+        stripped = {name: cell.strip() for name, cell in zip(COLUMNS, cells, strict=True)}
+        reading.rows.append(Evidence(**stripped, file=reading.file, line=line))
+        return
+    if cells:
+        reading.lost.add(cells[0].strip())
+    reading.problems.append(
+        Problem(
+            reading.file,
+            line,
+            "the row has another number of cells than the header",
+            found=str(len(cells)),
+            needed=str(len(COLUMNS)),
+            mend="put texts with a comma in double quotes; delete empty lines",
+        )
+    )

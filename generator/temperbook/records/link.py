@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from temperbook.problems import Problem, nearest
-from temperbook.records import addresses
+from temperbook.records import link_prose
 from temperbook.records.figures import Figure, address
 from temperbook.records.names import normal
 from temperbook.records.yaml_reader import Document, Location, shown_location
@@ -24,6 +25,8 @@ REFERENCES = (
     ("packs", "glossary", "glossary"),
     ("glossary", "see", "glossary"),
 )
+# Figures by which a chart groups its alloys.
+LANDMARKS = ("first-glow", "dull-red", "eye-error")
 MEND = "correct the id, or write the record"
 
 
@@ -35,19 +38,20 @@ def problems(library: Library) -> list[Problem]:
         *_evidence_rows(library),
         *_from_references(library),
         *_same_address(library),
+        *_same_record_id(library),
         *_same_name(library),
-        *_chapters(library),
-        *_prose_calls(library),
+        *_landmarks(library),
+        *link_prose.problems(library),
     ]
 
 
-def _dangling(document: Document, at: Location, named: str, kind: str, known: object) -> Problem:
+def _dangling(document: Document, at: Location, named: str, kind: str, known: set[str]) -> Problem:
     return document.problem(
         at,
         f"{shown_location(at)} names no record of data/{kind}",
         found=named,
         needed=nearest(named, known),
-        mend=MEND,  # type: ignore[arg-type]
+        mend=MEND,
     )
 
 
@@ -75,14 +79,14 @@ def _evidence_rows(library: Library) -> Iterator[Problem]:
     sources = {i for k, i in library.documents if k == "sources"}
     for row in library.evidence.values():
         stem = row.file.rsplit("/", 1)[-1].removesuffix(".csv")
-        if row.source != stem:
+        if not re.fullmatch(rf"{re.escape(stem)}\.[1-9]\d*", row.id):
             yield Problem(
                 row.file,
                 row.line,
-                f"{row.id}: the id names another source than the file",
-                found=row.id,
+                f"{row.id or 'the row'}: is no id of this file",
+                found=row.id or "no id",
                 needed=f"{stem}.<number>",
-                mend="correct the id",
+                mend="correct the id; it begins with the name of the file",
             )
         elif row.source not in sources:
             yield Problem(
@@ -115,7 +119,7 @@ def _from_references(library: Library) -> Iterator[Problem]:
         for record_id, record in records.items():
             document = library.document(record_id, kind)
             for location, named in _named_rows(record.model_dump(by_alias=True)):
-                if named not in library.evidence:
+                if named not in library.evidence and not library.lost(named):
                     yield document.problem(
                         location,
                         f"{shown_location(location)} names no evidence row",
@@ -155,17 +159,37 @@ def _same_address(library: Library) -> Iterator[Problem]:
         seen[name] = figure
 
 
+def _same_record_id(library: Library) -> Iterator[Problem]:
+    """Rows and calls name a record by its id alone, so that no two kinds may share one."""
+    from temperbook.records.load import FIGURE_KINDS
+
+    kinds: dict[str, list[str]] = defaultdict(list)
+    for kind, record_id in library.documents:
+        if kind in FIGURE_KINDS:
+            kinds[record_id].append(kind)
+    for record_id, found in kinds.items():
+        for kind in found[1:]:
+            yield library.document(record_id, kind).problem(
+                ("id",),
+                f"the id `{record_id}` belongs to two records",
+                found=", ".join(f"data/{k}" for k in found),
+                needed="an id that no other record with figures has",
+                mend="rename one of the two files and its id",
+            )
+
+
 def _same_name(library: Library) -> Iterator[Problem]:
     owners: dict[str, set[str]] = defaultdict(set)
     for alloy_id, alloy in library.alloys.items():
         for name in (alloy_id, alloy_id.split("/")[-1], alloy.name, *alloy.also):
             owners[normal(name)].add(alloy_id)
     for alloy_id, alloy in library.alloys.items():
-        for position, name in enumerate(alloy.also):
+        places = [(("name",), alloy.name), *((("also", i), n) for i, n in enumerate(alloy.also))]
+        for at, name in places:
             others = owners[normal(name)] - {alloy_id}
             if others:
                 yield library.document(alloy_id, "alloys").problem(
-                    ("also", position),
+                    at,
                     f"the name `{name}` belongs to two alloys",
                     found=", ".join(sorted(others | {alloy_id})),
                     needed="each name once",
@@ -173,67 +197,25 @@ def _same_name(library: Library) -> Iterator[Problem]:
                 )
 
 
-def _chapters(library: Library) -> Iterator[Problem]:
-    for pack_id, pack in library.packs.items():
-        for position, chapter in enumerate(pack.chapters):
-            if chapter not in library.prose:
-                yield library.document(pack_id, "packs").problem(
-                    ("chapters", position),
-                    "names no file below content/",
-                    found=chapter,
-                    needed=nearest(chapter, library.prose),
-                    mend="correct the path, without .md",
-                )
-
-
-def _prose_calls(library: Library) -> Iterator[Problem]:
+def _landmarks(library: Library) -> Iterator[Problem]:
     known = library.figures()
-    for prose in library.prose.values():
-        for call in prose.figure_calls():
-            fitting = addresses.matching(call.target, known)
-            if not fitting:
-                yield Problem(
-                    prose.file,
-                    call.line,
-                    "calls a figure that does not exist",
-                    found=f"[[{call.target}]]",
-                    needed=nearest(call.target, known),
-                    mend="correct the address, or enter the figure",
+    for chart_id, chart in library.charts.items():
+        document = library.document(chart_id, "charts")
+        for key in LANDMARKS:
+            if key not in chart.landmarks:
+                yield document.problem(
+                    ("landmarks",),
+                    f"landmarks lacks the key `{key}`",
+                    needed=f"{key}: address of a figure",
+                    mend="add it; the rows of the chart are grouped by it",
                 )
-            elif len(fitting) > 1:
-                yield Problem(
-                    prose.file,
-                    call.line,
-                    "calls several figures at once",
-                    found=f"[[{call.target}]]",
-                    needed="one of: " + " ".join(sorted(fitting)),
-                    mend="add the basis key that tells them apart",
+        for key, call in chart.landmarks.items():
+            fault = link_prose.fault(call, known, library)
+            if fault:
+                yield document.problem(
+                    ("landmarks", key),
+                    f"landmarks.{key} {fault.text}",
+                    found=call,
+                    needed=fault.needed,
+                    mend=fault.mend,
                 )
-        for link in prose.links():
-            kind, _, target = link.target.partition(":")
-            targets = _link_targets(library, kind)
-            if targets is not None and target not in targets:
-                yield Problem(
-                    prose.file,
-                    link.line,
-                    "links to a page that does not exist",
-                    found=link.target,
-                    needed=nearest(target, targets),
-                    mend=MEND,
-                )
-
-
-def _link_targets(library: Library, kind: str) -> set[str] | None:
-    kinds = {
-        "alloy": "alloys",
-        "caution": "cautions",
-        "term": "glossary",
-        "chart": "charts",
-        "pack": "packs",
-        "source": "sources",
-    }
-    if kind == "page":
-        return {stem.removeprefix("pages/") for stem in library.prose if stem.startswith("pages/")}
-    if kind in kinds:
-        return {i for k, i in library.documents if k == kinds[kind]}
-    return None

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, field
-from pathlib import Path
-from typing import Any, TypeVar
-
-from pydantic import BaseModel, ValidationError
+from typing import TypeVar
 
 from temperbook.paths import Project
-from temperbook.problems import Problem, count
-from temperbook.records import evidence, link, model_errors, prose, validate, yaml_reader
+from temperbook.problems import Problem, count, nearest
+from temperbook.records import building, evidence, link, prose, validate, yaml_reader
 from temperbook.records.figures import Figure, address
 from temperbook.records.models import (
     KINDS,
@@ -26,16 +24,26 @@ from temperbook.records.models import (
     Subject,
     Term,
 )
-from temperbook.records.vocabulary import Quantity, Vocabulary, Word
+from temperbook.records.vocabulary import Vocabulary
 from temperbook.records.yaml_reader import Document
 
 R = TypeVar("R", bound=Record)
+# Folder below data/ -> the files in it that are read.
+KNOWN_FILES: dict[str, tuple[str, ...]] = {
+    **dict.fromkeys(KINDS, ("*.yaml",)),
+    "vocabulary": ("vocabulary/quantities.yaml", "vocabulary/words.yaml"),
+    "evidence": ("evidence/*.csv",),
+    "observers": ("observers/*.csv",),
+}
 FIGURE_KINDS = ("alloys", "subjects", "elements", "colours", "cautions")
 
 
 @dataclass
 class Library:
-    """All records of a project by kind and id, with the documents that they came from."""
+    """All records of a project by kind and id, with the documents that they came from.
+
+    `lost_rows`: ids of evidence rows that could not be read, and of sources whose file could not.
+    """
 
     project: Project
     vocabulary: Vocabulary
@@ -43,6 +51,7 @@ class Library:
     documents: dict[tuple[str, str], Document] = field(default_factory=dict)
     evidence: dict[str, evidence.Evidence] = field(default_factory=dict)
     prose: dict[str, prose.Prose] = field(default_factory=dict)
+    lost_rows: set[str] = field(default_factory=set)
 
     def of(self, kind: str, model: type[R]) -> dict[str, R]:
         """The records of one kind, by id, in the order of their ids."""
@@ -123,6 +132,17 @@ class Library:
                 return self.documents[(candidate, record_id)]
         raise KeyError(record_id)
 
+    def unread(self, record_id: str) -> bool:
+        """Whether a record that bears figures has a file, but one in which something is wrong."""
+        return any(
+            (kind, record_id) in self.documents and record_id not in self.records.get(kind, {})
+            for kind in FIGURE_KINDS
+        )
+
+    def lost(self, row_id: str) -> bool:
+        """Whether an evidence row stands in a line or file that could not be read."""
+        return row_id in self.lost_rows or row_id.rsplit(".", 1)[0] in self.lost_rows
+
     def counted(self) -> str:
         """What was read, in numbers."""
         figures = len(self.placed_figures())
@@ -143,74 +163,54 @@ def load(project: Project) -> tuple[Library, list[Problem]]:
 
 def read_all(project: Project) -> tuple[Library, list[Problem]]:
     """Whatever can be read of a project, and what is wrong with the form of the rest."""
-    vocabulary, found = _vocabulary(project)
+    vocabulary, found = building.vocabulary(project)
     library = Library(project, vocabulary)
     for kind, model in KINDS.items():
         found += _read_kind(library, kind, model)
     found += _read_evidence(library)
     library.prose, more = prose.read_folder(project)
-    found += more + _needed_records(library)
+    found += more
+    found += _needed_records(library)
+    found += _stray_files(project)
     return library, found
 
 
-def _needed_records(library: Library) -> list[Problem]:
-    if library.records.get("edition"):
-        return []
-    return [
-        Problem(
+def _needed_records(library: Library) -> Iterator[Problem]:
+    known = [record_id for kind, record_id in library.documents if kind == "edition"]
+    if not known:
+        yield Problem(
             "data/edition",
             0,
             "no edition record could be read",
             needed="data/edition/current.yaml with id, name, date and address",
             mend="write it; nothing is printed without an edition",
         )
-    ]
+    for second in known[1:]:
+        yield library.document(second, "edition").problem(
+            (),
+            "is a second edition record",
+            found=", ".join(known),
+            needed="one edition",
+            mend="delete the one that is past",
+        )
 
 
-def _vocabulary(project: Project) -> tuple[Vocabulary, list[Problem]]:
-    quantities, found = _map_of(project, "quantities", Quantity)
-    words: dict[str, dict[str, Word]] = {}
-    path = project.data / "vocabulary" / "words.yaml"
-    document = yaml_reader.read(path, project.shown(path))
-    found += document.problems
-    for name, entries in (document.data or {}).items():
-        words[name] = {}
-        for word, data in entries.items():
-            built = _build(Word, data, document, (name, word), found)
-            if built:
-                words[name][word] = built
-    return Vocabulary(quantities, words), found
-
-
-M = TypeVar("M", bound=BaseModel)
-
-
-def _map_of(project: Project, stem: str, model: type[M]) -> tuple[dict[str, M], list[Problem]]:
-    path = project.data / "vocabulary" / f"{stem}.yaml"
-    document = yaml_reader.read(path, project.shown(path))
-    found = list(document.problems)
-    built = {}
-    for key, data in (document.data or {}).items():
-        one = _build(model, data, document, (key,), found)
-        if one:
-            built[key] = one
-    return built, found
-
-
-def _build(
-    model: type[M], data: Any, document: Document, at: tuple[str, ...], found: list[Problem]
-) -> M | None:
-    try:
-        return model.model_validate(data)
-    except ValidationError as error:
-        moved = Document(document.file, data, _below(document, at))
-        found += model_errors.problems(error, moved, model)
-        return None
-
-
-def _below(document: Document, at: tuple[str, ...]) -> dict[yaml_reader.Location, int]:
-    depth = len(at)
-    return {loc[depth:]: line for loc, line in document.lines.items() if loc[:depth] == at}
+def _stray_files(project: Project) -> Iterator[Problem]:
+    """Tables and records that nothing reads, so that a slip in a name is not a silent loss."""
+    for path in sorted(project.data.rglob("*")):
+        if path.suffix.lower() not in (".yaml", ".yml", ".csv") or path.is_dir():
+            continue
+        within = path.relative_to(project.data)
+        known = KNOWN_FILES.get(within.parts[0], ())
+        if not any(within.match(pattern) for pattern in known):
+            yield Problem(
+                project.shown(path),
+                0,
+                "is read by nothing",
+                found=within.as_posix(),
+                needed=" or ".join(known) or nearest(within.parts[0], KNOWN_FILES),
+                mend="correct the name of the file or of its folder",
+            )
 
 
 def _read_kind(library: Library, kind: str, model: type[Record]) -> list[Problem]:
@@ -218,24 +218,16 @@ def _read_kind(library: Library, kind: str, model: type[Record]) -> list[Problem
     found: list[Problem] = []
     for path in sorted(folder.rglob("*.yaml")):
         document = yaml_reader.read(path, library.project.shown(path))
+        due = path.relative_to(folder).with_suffix("").as_posix()
+        library.documents[(kind, due)] = document
         found += document.problems
         if document.data is None:
             continue
         if not isinstance(document.data, dict):
-            found.append(
-                document.problem(
-                    (),
-                    "is not a record",
-                    found=type(document.data).__name__,
-                    needed="`key: value` lines",
-                    mend="begin with `id: ...`",
-                )
-            )
+            found.append(document.no_mapping())
             continue
-        record = _build(model, document.data, document, (), found)
-        due = path.relative_to(folder).with_suffix("").as_posix()
+        record = building.build(model, document.data, document, (), found)
         found += _path_problem(document, due)
-        library.documents[(kind, due)] = document
         if record:
             library.records.setdefault(kind, {})[due] = record
     return found
@@ -259,8 +251,9 @@ def _path_problem(document: Document, due: str) -> list[Problem]:
 def _read_evidence(library: Library) -> list[Problem]:
     found: list[Problem] = []
     for path in sorted((library.project.data / "evidence").glob("*.csv")):
-        rows, problems = evidence.read(path, library.project.shown(path))
+        rows, problems, lost = evidence.read(path, library.project.shown(path))
         found += problems
+        library.lost_rows |= lost
         for row in rows:
             if row.id in library.evidence:
                 other = library.evidence[row.id]
@@ -277,8 +270,3 @@ def _read_evidence(library: Library) -> list[Problem]:
                 continue
             library.evidence[row.id] = row
     return found
-
-
-def evidence_path(project: Project, source: str) -> Path:
-    """Where a source's rows stand."""
-    return project.data / "evidence" / f"{source}.csv"

@@ -31,13 +31,24 @@ MEND = {
 }
 
 
-def problems(error: ValidationError, document: Document, model: type[BaseModel]) -> list[Problem]:
-    """One problem for each of pydantic's errors, at the line of its place."""
-    return [_problem(detail, document, model) for detail in error.errors(include_url=False)]
+def problems(
+    error: ValidationError, document: Document, at: Location, model: type[BaseModel]
+) -> list[Problem]:
+    """One problem for each of pydantic's errors, at the line of its place; `at` is the model's own.
+
+    What the reader has refused already is left out.
+    """
+    return [
+        _problem(detail, document, at, model)
+        for detail in error.errors(include_url=False)
+        if (*at, *detail["loc"]) not in document.refused
+    ]
 
 
-def _problem(detail: ErrorDetails, document: Document, model: type[BaseModel]) -> Problem:
-    location = tuple(detail["loc"])
+def _problem(
+    detail: ErrorDetails, document: Document, at: Location, model: type[BaseModel]
+) -> Problem:
+    location = (*at, *detail["loc"])
     kind, found = detail["type"], detail["input"]
     place = shown_location(location)
     if kind == "extra_forbidden":
@@ -45,7 +56,7 @@ def _problem(detail: ErrorDetails, document: Document, model: type[BaseModel]) -
             location,
             f"unknown key `{place}`",
             found=str(location[-1]),
-            needed=nearest(str(location[-1]), allowed_keys(model, location[:-1])),
+            needed=nearest(str(location[-1]), allowed_keys(model, detail["loc"][:-1])),
             mend="correct the key or delete it",
         )
     if kind == "missing":

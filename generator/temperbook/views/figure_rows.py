@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from temperbook.derive.handbook import Handbook
 from temperbook.records.evidence import Evidence
-from temperbook.records.figures import BASIS_KEYS, Figure, address
+from temperbook.records.figures import Figure, address
 from temperbook.views import formatting, routes
 from temperbook.views.pages import Link, source_link
 
@@ -102,12 +102,11 @@ def readings(rows: list[Evidence], handbook: Handbook, about: str = "") -> list[
 def _reading(row: Evidence, handbook: Handbook, about: str) -> Reading:
     library = handbook.library
     quantity = library.vocabulary.quantities[row.quantity]
-    given = {key: word for key, word in row.basis().items() if key in BASIS_KEYS}
     said = formatting.printed_text(row) if quantity.numeric else _worded(row, quantity.words)
     return Reading(
         quantity=quantity.label,
         printed=said,
-        basis=formatting.basis(given, library.vocabulary),
+        basis=formatting.basis(row, library.vocabulary),
         about="" if row.record == about else handbook.name_of(row.record),
         conditions=row.conditions,
         source=source_link(row.source, handbook),

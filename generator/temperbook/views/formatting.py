@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from temperbook.records import printed
 from temperbook.records.evidence import Evidence
-from temperbook.records.figures import Figure
+from temperbook.records.figures import BASIS_KEYS, Figure
 from temperbook.records.load import Library
 from temperbook.records.vocabulary import Quantity, Vocabulary
 
@@ -113,16 +113,15 @@ def duration(figure: Figure) -> str:
     return with_unit(ends((low, high), 1), unit)
 
 
-def basis(given: dict[str, str], words: Vocabulary, *, without: tuple[str, ...] = ()) -> str:
-    """The basis keys in words: `of the thickness, rolling, sheet, after an anneal`."""
+def basis(of: Figure | Evidence, words: Vocabulary) -> str:
+    """The basis of a figure or row in words: `of the thickness, rolling, sheet, after an anneal`."""
     said = []
-    for key, word in given.items():
-        if key in without or word == "any":
+    for key in BASIS_KEYS:
+        word = getattr(of, key)
+        if word in (None, "", "any"):
             continue
         if key == "reduction":
-            said.append(f"after {word}{SPACE}% cold work")
-        elif key in ("name", "element"):
-            said.append(word.replace("-", " "))
+            said.append(f"after {float(word):g}{SPACE}% cold work")
         else:
             said.append(words.label(key, word))
     return ", ".join(said)
@@ -136,7 +135,7 @@ def shown(figure: Figure, quantity_id: str, library: Library) -> Shown:
         text=text,
         mark=MARKS[figure.how],
         how=library.vocabulary.label("how", figure.how),
-        basis=basis(figure.basis(), library.vocabulary),
+        basis=basis(figure, library.vocabulary),
         why=figure.why or "",
         sources=sources_of(figure.from_, library),
     )
