@@ -10,6 +10,7 @@ from temperbook.checks import (
     prose_computes,
     prose_types_no_numbers,
     provenance_is_complete,
+    rule_agrees_with_evidence,
     solidus_below_liquidus,
     source_is_used,
 )
@@ -19,6 +20,7 @@ from temperbook.records.load import Library
 RULES = (
     provenance_is_complete,
     figure_agrees_with_evidence,
+    rule_agrees_with_evidence,
     evidence_grade_suffices,
     composition_sums_to_100,
     solidus_below_liquidus,

@@ -14,7 +14,8 @@ def check(library: Library) -> Iterator[Problem]:
     """Statements that rest on grade D alone say why; cautions rest on better."""
     for placed in all_statements(library):
         rows = placed.rows(library)
-        if rows and all(row.grade == "D" for row in rows) and not placed.stated.why:
+        complete = rows and len(rows) == len(placed.stated.from_)
+        if complete and all(row.grade == "D" for row in rows) and not placed.stated.why:
             yield placed.document.problem(
                 placed.at,
                 f"{shown_location(placed.at)} rests on workshop pages alone",

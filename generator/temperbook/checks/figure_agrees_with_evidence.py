@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from decimal import Decimal
 
 from temperbook import units
 from temperbook.checks.statements import Placed, figures
@@ -30,7 +31,7 @@ def check(library: Library) -> Iterator[Problem]:
             yield from _subject(placed, row, library)
             yield from _quantity(placed, quantity, row)
             yield from _basis(placed, figure, row)
-        if len(rows) == len(figure.from_) and known.numeric:
+        if len(rows) == len(figure.from_) and known.numeric and figure.unit == known.unit:
             yield from _number(placed, figure, rows, known)
 
 
@@ -165,9 +166,8 @@ def _near(a: float, b: float, slack: float) -> bool:
 
 def _slack(value: float) -> float:
     """Half a unit in the last digit of a typed number, and a hair for binary fractions."""
-    text = f"{value:.10g}"
-    decimals = len(text.partition(".")[2])
-    return 0.5 * float(10**-decimals) * 1.0001
+    exponent = Decimal(f"{value:.10g}").as_tuple().exponent
+    return 0.5 * 10.0 ** min(0, int(exponent)) * 1.0001
 
 
 def _ends_text(ends: Ends) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from typing import Any
 
@@ -10,6 +11,7 @@ from temperbook.metal import register
 from temperbook.problems import Problem, nearest
 from temperbook.records import prose
 from temperbook.records.load import Library
+from temperbook.records.models import Exercise
 
 
 def check(library: Library) -> Iterator[Problem]:
@@ -29,10 +31,31 @@ def check(library: Library) -> Iterator[Problem]:
     for pack_id, pack in library.packs.items():
         document = library.document(pack_id, "packs")
         for position, exercise in enumerate(pack.exercises):
+            line = document.line(("exercises", position))
             wrong = fault(exercise.formula, exercise.inputs, exercise.answers, library)
             if wrong:
-                at = ("exercises", position)
-                yield _problem(document.file, document.line(at), f"exercise {exercise.id}", wrong)
+                yield _problem(document.file, line, f"exercise {exercise.id}", wrong)
+            else:
+                yield from _placeholders(exercise, document.file, line, library)
+
+
+def _placeholders(exercise: Exercise, file: str, line: int, library: Library) -> Iterator[Problem]:
+    """`{name}` in a question stands for an input, in its explanation for an output as well."""
+    outputs = computing.compute(exercise.formula, exercise.inputs, library)
+    for key, text, known in (
+        ("ask", exercise.ask, [*exercise.inputs]),
+        ("why", exercise.why, [*exercise.inputs, *outputs]),
+    ):
+        for name in re.findall(r"\{([a-z0-9-]+)\}", text):
+            if name not in known:
+                yield Problem(
+                    file,
+                    line,
+                    f"exercise {exercise.id} fills in what it does not have",
+                    found=f"{key}: ... {{{name}}} ...",
+                    needed=nearest(name, known),
+                    mend="correct the name in the braces, or the inputs",
+                )
 
 
 def fault(formula: str, inputs: Mapping[str, Any], outputs: list[str], library: Library) -> str:

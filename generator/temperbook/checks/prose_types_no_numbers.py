@@ -7,26 +7,37 @@ from collections.abc import Iterator
 
 from temperbook.problems import Problem
 from temperbook.records.load import Library
+from temperbook.records.prose import Prose, walk
 
-UNITS = r"°\s?[CF]|degC|degF|K\b|kelvin|%|per ?cent|percent|mm\b|cm\b|µm|MPa|HV\b|HB\b|g\b|kg\b|min\b|minutes?|seconds?|hours?|ct\b"
+UNITS = (
+    r"°|degrees?\b|degC|degF|K\b|kelvin|%|‰|per ?cent|percent|mm\b|cm\b|µm|inch(?:es)?\b"
+    r"|MPa|HV\b|HB\b|g\b|kg\b|min\b|minutes?|seconds?|hours?"
+)
 TYPED = re.compile(rf"\d\s*(?:{UNITS})")
-# Names of alloys and units that look like numbers.
-NAMES = re.compile(r"\b\d+(?:\.\d+)?\s?ct\b")
+NEEDED = "[[record#quantity@key=value]], [[=formula ... -> output]] or [[in 6 mm]]"
 
 
 def check(library: Library) -> Iterator[Problem]:
     """Digits with a unit that stand in running text."""
     for prose in library.prose.values():
-        for inline in prose.inlines():
-            if inline.kind != "text":
-                continue
-            found = TYPED.search(NAMES.sub("", inline.text))
-            if found:
+        for line, text in _texts(prose):
+            for found in TYPED.finditer(text):
                 yield Problem(
                     prose.file,
-                    inline.line,
+                    line,
                     "a number with its unit is typed by hand",
-                    found=inline.text[max(0, found.start() - 20) : found.end() + 10].strip(),
-                    needed="[[record#quantity@key=value]], [[=formula ... -> output]] or [[in 6 mm]]",
+                    found=text[max(0, found.start() - 20) : found.end() + 10].strip(),
+                    needed=NEEDED,
                     mend="call the figure by its address, so that its source goes with it",
                 )
+
+
+def _texts(prose: Prose) -> Iterator[tuple[int, str]]:
+    """The title, running text, and what stands with pictures."""
+    yield 1, prose.title
+    for inline in prose.inlines():
+        if inline.kind in ("text", "code"):
+            yield inline.line, inline.text
+    for block in walk(prose.blocks):
+        yield block.line, block.alt
+        yield block.line, block.caption

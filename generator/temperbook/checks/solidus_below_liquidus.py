@@ -23,15 +23,17 @@ def check(library: Library) -> Iterator[Problem]:
                         needed="solidus at or below liquidus",
                         mend="the two may be exchanged in the source; look at another one",
                     )
-            for anneal_at, anneal in _ends(alloy, "anneal", 1):
-                if anneal >= solidus:
-                    yield document.problem(
-                        ("figures", "anneal", anneal_at),
-                        "anneal reaches the solidus",
-                        found=f"anneal {anneal:g} degC, solidus {solidus:g} degC",
-                        needed="an anneal below the solidus",
-                        mend="look at both sources again",
-                    )
+        for melts in ("solidus", "melting-point"):
+            for _, start in _ends(alloy, melts, 0):
+                for anneal_at, anneal in _ends(alloy, "anneal", 1):
+                    if anneal >= start:
+                        yield document.problem(
+                            ("figures", "anneal", anneal_at),
+                            f"anneal reaches the {melts}",
+                            found=f"anneal {anneal:g} degC, {melts} {start:g} degC",
+                            needed=f"an anneal below the {melts}",
+                            mend="look at both sources again",
+                        )
 
 
 def _ends(alloy: Alloy, quantity: str, end: int) -> list[tuple[int, float]]:

@@ -15,7 +15,7 @@ def check(library: Library) -> Iterator[Problem]:
     """Sources that no evidence row comes from."""
     used = {row.source for row in library.evidence.values()}
     for source_id in library.sources:
-        if source_id in used or source_id in TABLES:
+        if source_id in used or source_id in TABLES or library.lost(f"{source_id}.1"):
             continue
         yield library.document(source_id, "sources").problem(
             (),

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 import click
 
 from temperbook.commands.reading import print_json, progress, read_handbook
-from temperbook.problems import nearest
+from temperbook.problems import count, nearest
 
 if TYPE_CHECKING:
     from temperbook.derive.handbook import Handbook
@@ -75,7 +75,8 @@ def command(
             }
         )
     else:
-        click.echo(f"{target}: {len(chosen)} alloys on {len(sheets)} sheets, {paper}, {reading}")
+        counted = f"{count(len(chosen), 'alloy')} on {count(len(sheets), 'sheet')}"
+        click.echo(f"{target}: {counted}, {paper}, {reading}")
 
 
 def write(target: Path, content: bytes) -> None:

@@ -43,7 +43,8 @@ class Foot:
 
     def _note_lines(self, metres: int) -> list[str]:
         said = [f"{c.signal}: {c.quick}" for c in self.chart.cautions]
-        sheet = f"Read at {metres} m. {self.chart.edition}. {self.chart.address}"
+        address = self.chart.address.removeprefix("https://")
+        sheet = f"Read at {metres} m. {self.chart.edition}. {address}"
         sentences = [*(s.rstrip(".") + "." for s in said), *self.chart.notes, sheet]
         return text_flow.lines(" ".join(sentences), self.note, self.text_width)
 
@@ -54,6 +55,7 @@ class Foot:
             ("eye", "kiln or marker, not the eye"),
             ("hatch", "do not enter"),
             ("dots", "do not linger"),
+            ("", "min: minutes at heat"),
         ]
         found: list[list[tuple[str, str]]] = [[]]
         x = 0.0

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from temperbook.drawing import lettering
 from temperbook.drawing.paper import Lettering
-from temperbook.views.anneal_chart import AnnealChart, ChartGroupShown, ChartRow
+from temperbook.views.anneal_chart import AnnealChart, ChartRow
 
-MARGIN = 11.0  # mm of empty paper round the sheet
+MARGIN = 10.0  # mm of empty paper round the sheet
 STEP = 100  # degC between ticks
 STOPS = 24  # heat colours along a bar
+LEAST_SPAN = 400  # degC that an axis spans at least
+HOLD, COOL, NONE = "min", "cool", "—"  # heads of columns, and what stands where nothing is published
 Colour = Callable[[float], str]
 
 
@@ -55,34 +57,42 @@ class Axis:
         """Temperatures with a tick."""
         return list(range(int(self.low), int(self.high) + 1, STEP))
 
+    def labelled(self, cap: float) -> list[int]:
+        """The ticks whose figures, `cap` [mm] high, stand clear of each other."""
+        wide = max(lettering.width(f"{tick} ", cap) for tick in self.ticks())
+        every = math.ceil(wide / (self.width * STEP / (self.high - self.low)))
+        return self.ticks()[::every]
+
 
 def pitch(letters: Lettering, line: Line) -> float:
     """Height [mm] of a row."""
-    return letters.other * 1.5 if line.heading else letters.key * 1.42
+    return letters.other * 1.45 if line.heading else letters.key * 1.3
 
 
 def sheets(chart: AnnealChart, letters: Lettering, room: float) -> list[list[Line]]:
-    """The rows of each sheet: never more than fit into `room` [mm], a heading never last."""
+    """The rows of each sheet: never more than fit into `room` [mm], spread evenly, a heading never last."""
+    fewest = _flow(chart, letters, room)
+    step = letters.key * 0.2
+    even = room
+    while even > step and len(_flow(chart, letters, even - step)) == len(fewest):
+        even -= step
+    return _flow(chart, letters, even)
+
+
+def _flow(chart: AnnealChart, letters: Lettering, room: float) -> list[list[Line]]:
     found: list[list[Line]] = [[]]
     left = room
     for group in chart.groups:
-        for first, row in _with_first(group):
-            lines = [Line(heading=group.title)] if first or not found[-1] else []
+        for position, row in enumerate(group.rows):
+            lines = [Line(heading=group.title)] if position == 0 or not found[-1] else []
             lines.append(Line(row=row))
-            needed = sum(pitch(letters, line) for line in lines)
-            if needed > left and found[-1]:
+            if sum(pitch(letters, line) for line in lines) > left and found[-1]:
                 found.append([])
                 left = room
                 lines = [Line(heading=group.title), Line(row=row)]
-                needed = sum(pitch(letters, line) for line in lines)
             found[-1] += lines
-            left -= needed
+            left -= sum(pitch(letters, line) for line in lines)
     return found
-
-
-def _with_first(group: ChartGroupShown) -> Iterator[tuple[bool, ChartRow]]:
-    for position, row in enumerate(group.rows):
-        yield position == 0, row
 
 
 def columns(rows: list[ChartRow], letters: Lettering, left: float, right: float) -> Columns:
@@ -91,7 +101,8 @@ def columns(rows: list[ChartRow], letters: Lettering, left: float, right: float)
     mark = letters.other * 0.85
     name = max(lettering.width(r.name, letters.other, 700) for r in rows)
     figure = max(lettering.width(r.figure, letters.key, 800) for r in rows) + mark
-    hold = max(lettering.width(r.hold or "—", letters.other, 400) for r in rows) + mark
+    holds = [HOLD, *(r.hold or NONE for r in rows)]
+    hold = max(lettering.width(text, letters.other, 400) for text in holds) + mark
     cooling = letters.other * 1.9 + mark
     cooling_at = right - cooling
     hold_at = cooling_at - gap - hold
@@ -104,17 +115,10 @@ def axis(rows: list[ChartRow], at: Columns) -> Axis:
     """An axis that holds every anneal of the rows and what lies above it, in whole hundreds."""
     lows = [r.low for r in rows if r.low is not None] or [500.0]
     highs = [r.high for r in rows if r.high is not None] or [700.0]
-    tops = [
-        min(r.stop or h, (r.high or h) + 200)
-        for r, h in zip(rows, _padded(highs, rows), strict=True)
-    ]
-    low = math.floor((min(lows) - 20) / STEP) * STEP
-    high = math.ceil((max(*tops, max(highs)) + 20) / STEP) * STEP
-    return Axis(low, high, at.bars, at.bars_width)
-
-
-def _padded(highs: list[float], rows: list[ChartRow]) -> list[float]:
-    return [max(highs)] * len(rows)
+    tops = [min(r.stop, max(highs) + 150) for r in rows if r.stop is not None]
+    low = math.floor((min(lows) - 40) / STEP) * STEP
+    high = math.ceil((max(*tops, max(highs), 0) + 40) / STEP) * STEP
+    return Axis(low, max(high, low + LEAST_SPAN), at.bars, at.bars_width)
 
 
 def glow_stops(low: float, high: float, colour: Colour) -> tuple[tuple[float, str], ...]:

@@ -27,7 +27,7 @@ def draw(chart: AnnealChart, paper: str, read_at: str, colour: Colour) -> list[P
     width, height = SIZES[paper]
     letters = LETTERING[read_at]
     foot = Foot(chart, letters, width)
-    head = MARGIN + letters.title * 1.35 + letters.other * 2.6
+    head = MARGIN + letters.title * 1.3 + letters.other * 2.45
     room = height - head - foot.height - MARGIN - letters.note
     pages = layout.sheets(chart, letters, room)
     return [
@@ -96,19 +96,17 @@ def _axis(
     top = head - letters.other * 0.25 - bar
     stops = glow_stops(scale.low, scale.high, colour)
     shapes: list[Shape] = [Glow(scale.left, top, scale.width, bar, stops, stroke="ink")]
-    every = 1 if scale.width / len(scale.ticks()) > letters.other * 2.6 else 2
-    for position, tick in enumerate(scale.ticks()):
+    for tick in scale.ticks():
         x = scale.x(tick)
         shapes.append(Stroke(x, top + bar, x, bottom, "hairline", HAIRLINE))
-        if position % every == 0:
-            shapes.append(
-                Text(x, top - letters.other * 0.3, str(tick), letters.other, anchor="middle")
-            )
+    for tick in scale.labelled(letters.other):
+        place = (scale.x(tick), top - letters.other * 0.3)
+        shapes.append(Text(*place, str(tick), letters.other, anchor="middle"))
     label = top - letters.other * 0.3
     shapes += [
         Text(at.bars - letters.other * 1.6, label, "°C", letters.other, 700, "end"),
-        Text(at.hold, label, "hold", letters.other, role="ash"),
-        Text(at.right, label, "cool", letters.other, anchor="end", role="ash"),
+        Text(at.hold, label, layout.HOLD, letters.other, role="ash"),
+        Text(at.right, label, layout.COOL, letters.other, anchor="end", role="ash"),
     ]
     return shapes
 
@@ -140,7 +138,7 @@ def _row(
     shapes.append(Text(at.name, other, row.name, letters.other, 700))
     shapes.append(Text(at.figure, key, row.figure, letters.key, 800))
     shapes.append(
-        Text(at.hold, other, row.hold or "—", letters.other, role="ink" if row.hold else "ash")
+        Text(at.hold, other, row.hold or layout.NONE, letters.other, role="ink" if row.hold else "ash")
     )
     shapes += _mark(row.mark, at.figure, row.figure, (letters.key, 800), key, letters)
     shapes += _mark(row.hold_mark, at.hold, row.hold, (letters.other, 400), other, letters)
@@ -148,6 +146,8 @@ def _row(
         shapes += marks.struck_eye(at.bars - letters.other * 0.1, middle, letters.other * 0.9)
     centre = at.cooling + letters.other * 0.95
     shapes += marks.cooling(row.quench, centre, middle, letters.other * 1.5)
+    if not row.quench:
+        shapes.append(Text(centre, other, layout.NONE, letters.other, anchor="middle", role="ash"))
     edge = letters.other * 0.35
     shapes += marks.provenance(
         row.quench_mark, at.right - edge, other - letters.other + edge, edge * 1.4
@@ -205,4 +205,6 @@ def _window(row: ChartRow, scale: Axis, place: tuple[float, float], colour: Colo
 
 
 def _spread(left: float, right: float, step: float) -> list[float]:
-    return [left + n * step for n in range(int((right - left) / step) + 1)]
+    if right - left < 2 * step:
+        left, right = (left + right) / 2 - step, (left + right) / 2 + step
+    return [left + n * step for n in range(round((right - left) / step) + 1)]

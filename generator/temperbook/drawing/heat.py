@@ -31,6 +31,9 @@ def bright_and_black(colour: Callable[[float], str]) -> Picture:
     for x, seen in strips:
         shapes.append(Rect(x, top + 9, 42, 12, colour(seen), "ash", HAIRLINE))
     shapes += [Line(x, top + 18, x + 4, top + 12, "ash", HAIRLINE) for x in (88.0, 90.0, 93.5)]
+    # rays say "glows" where colour does not, as in quench-choices
+    rays = [(15.0 + 6 * n, y) for n in range(7) for y in (top + 5.2, top + 22.2)]
+    shapes += [Line(x, y, x, y + 2.6, "ash", LINE) for x, y in rays]
     shapes.append(label(WIDE / 2, 7, "one and the same heat", bold=True, anchor="middle"))
     for x, way in ((33.0, -1), (87.0, 1)):
         shapes.append(Line(WIDE / 2 + way * 20, 5.8, x, 5.8, "ink", HAIRLINE))

@@ -22,8 +22,14 @@ def _metrics(weight: int) -> tuple[dict[int, int], int, int]:
 
     with TTFont(installed_root() / FONTS / FILES[weight], lazy=True) as font:
         widths = font["hmtx"].metrics
-        advances = {code: widths[glyph][0] for code, glyph in font.getBestCmap().items()}
+        names = font.getBestCmap()
+        advances = {code: widths[_tabular(glyph, widths)][0] for code, glyph in names.items()}
         return advances, font["OS/2"].sCapHeight, font["head"].unitsPerEm
+
+
+def _tabular(glyph: str, widths: dict[str, tuple[int, int]]) -> str:
+    """The tabular form of a figure's glyph where the type has one; every output sets tabular figures."""
+    return f"{glyph}.tf" if f"{glyph}.tf" in widths else glyph
 
 
 def cap_share() -> float:

@@ -51,7 +51,9 @@ def on_each_basis(fraction: float, of: Basis, stock: Stock) -> dict[str, float]:
     Errors: ValueError for a measure that the stock does not have.
     """
     _hold_fraction(fraction)
-    size = {"round": "diameter", "square": "thickness", "wide": "thickness"}[stock]
+    size = {"round": "diameter", "square": "thickness", "wide": "thickness"}.get(stock)
+    if size is None:
+        raise ValueError(f"`{stock}` is no stock; write round, square or wide")
     if of not in ("area", size):
         raise ValueError(f"{stock} stock has no {of}; it has area and {size}")
     if stock == "wide":

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from temperbook.metal import mixture, reduction, sections
+from temperbook.metal.sections import Section
 
 Outputs = dict[str, float]
 
@@ -24,8 +25,22 @@ class Formula:
     source: str
 
 
+def _number(given: Mapping[str, Any], name: str) -> float:
+    try:
+        return float(given[name])
+    except (TypeError, ValueError):
+        raise ValueError(f"{name} is a number, not `{given[name]}`") from None
+
+
+def _from_to(given: Mapping[str, Any]) -> tuple[Section, Section]:
+    before, after = sections.parse(str(given["from"])), sections.parse(str(given["to"]))
+    if after.area > before.area:
+        raise ValueError(f"`{after.text}` is larger than `{before.text}`; work takes away")
+    return before, after
+
+
 def _reduction(**given: Any) -> Outputs:
-    before, after = sections.parse(given["from"]), sections.parse(given["to"])
+    before, after = _from_to(given)
     found = {"area": 100 * reduction.reduction(before.area, after.area)}
     if before.shape == after.shape == "round":
         found["diameter"] = 100 * reduction.reduction(before.thickness, after.thickness)
@@ -37,23 +52,25 @@ def _reduction(**given: Any) -> Outputs:
 
 
 def _reduction_basis(**given: Any) -> Outputs:
-    fraction = float(given["value"]) / 100
+    fraction = _number(given, "value") / 100
     each = reduction.on_each_basis(fraction, given["of"], given["section"])
     return {basis: 100 * value for basis, value in each.items()}
 
 
 def _mass(**given: Any) -> Outputs:
-    section = sections.parse(given["section"])
-    return {"mass": mixture.mass(float(given["density"]), section.area, float(given["length"]))}
+    section = sections.parse(str(given["section"]))
+    density, length = _number(given, "density"), _number(given, "length")
+    return {"mass": mixture.mass(density, section.area, length)}
 
 
 def _rolled_length(**given: Any) -> Outputs:
-    before, after = sections.parse(given["from"]), sections.parse(given["to"])
-    return {"length": mixture.length_after(float(given["length"]), before.area, after.area)}
+    before, after = _from_to(given)
+    length = _number(given, "length")
+    return {"length": mixture.length_after(length, before.area, after.area)}
 
 
 def _fineness(**given: Any) -> Outputs:
-    return {"fineness": mixture.fineness_from_carat(float(given["carat"]))}
+    return {"fineness": mixture.fineness_from_carat(_number(given, "carat"))}
 
 
 def _density(**given: Any) -> Outputs:

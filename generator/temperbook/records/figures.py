@@ -21,6 +21,8 @@ BASIS_KEYS = (
     "stage",
     "reduction",
 )
+# Those whose words are closed; the others are numbers, elements or names.
+WORDED = ("of", "process", "form", "state", "heat", "stage")
 
 Text = Annotated[str, Field(min_length=1)]
 

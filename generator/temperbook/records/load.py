@@ -8,7 +8,7 @@ from typing import TypeVar
 
 from temperbook.paths import Project
 from temperbook.problems import Problem, count, nearest
-from temperbook.records import building, evidence, link, prose, validate, yaml_reader
+from temperbook.records import building, content, evidence, link, prose, validate, yaml_reader
 from temperbook.records.figures import Figure, address
 from temperbook.records.models import (
     KINDS,
@@ -168,7 +168,7 @@ def read_all(project: Project) -> tuple[Library, list[Problem]]:
     for kind, model in KINDS.items():
         found += _read_kind(library, kind, model)
     found += _read_evidence(library)
-    library.prose, more = prose.read_folder(project)
+    library.prose, more = content.read_folder(project)
     found += more
     found += _needed_records(library)
     found += _stray_files(project)

@@ -15,7 +15,6 @@ from markdown_it import MarkdownIt
 from markdown_it.rules_inline import StateInline
 from markdown_it.token import Token
 
-from temperbook.paths import Project
 from temperbook.problems import Problem
 
 
@@ -88,32 +87,6 @@ def _walk_inlines(inlines: tuple[Inline, ...]) -> Iterator[Inline]:
         yield from _walk_inlines(inline.children)
 
 
-def read_folder(project: Project) -> tuple[dict[str, Prose], list[Problem]]:
-    """All prose by its path in content/ without `.md`, and what is wrong with it."""
-    found: dict[str, Prose] = {}
-    problems: list[Problem] = []
-    for path in sorted(project.content.rglob("*.md")):
-        shown = project.shown(path)
-        try:
-            text = path.read_text(encoding="utf-8")
-        except (OSError, UnicodeDecodeError) as error:
-            problems.append(
-                Problem(
-                    shown,
-                    0,
-                    "cannot be read",
-                    found=str(error),
-                    needed="text in UTF-8",
-                    mend="save it again as UTF-8",
-                )
-            )
-            continue
-        prose, more = parse(text, shown)
-        problems += more
-        found[path.relative_to(project.content).with_suffix("").as_posix()] = prose
-    return found, problems
-
-
 def parse(text: str, shown: str) -> tuple[Prose, list[Problem]]:
     """The blocks of a Markdown text; a problem for whatever lies outside the subset."""
     tokens = _markdown().parse(text)
@@ -121,16 +94,10 @@ def parse(text: str, shown: str) -> tuple[Prose, list[Problem]]:
     blocks = builder.blocks(tokens)
     title = ""
     if blocks and blocks[0].kind == "heading" and blocks[0].level == 1:
-        title, blocks = plain(blocks[0].inlines), blocks[1:]
+        title, blocks = builder.title(blocks[0]), blocks[1:]
     else:
-        builder.problems.append(
-            Problem(
-                shown,
-                1,
-                "does not begin with its title",
-                needed="# Title",
-                mend="write the title in the first line",
-            )
+        builder.refuse(
+            1, "does not begin with its title", "", "# Title", "write the title in the first line"
         )
     return Prose(shown, title, tuple(blocks)), builder.problems
 
@@ -197,6 +164,22 @@ class _Builder:
         self.shown = shown
         self.problems: list[Problem] = []
 
+    def refuse(self, line: int, text: str, found: str, needed: str, mend: str) -> None:
+        self.problems.append(Problem(self.shown, line, text, found, needed, mend))
+
+    def title(self, heading: Block) -> str:
+        """The words of the first heading; it is a page's name, so that it can call no number."""
+        for inline in _walk_inlines(heading.inlines):
+            if inline.kind in ("figure", "compute", "given"):
+                self.refuse(
+                    heading.line,
+                    "its title calls a number",
+                    inline.target or inline.text,
+                    "a title in words",
+                    "call the number in the text below",
+                )
+        return plain(heading.inlines)
+
     def blocks(self, tokens: list[Token]) -> list[Block]:
         stack: list[tuple[Token | None, list[Block]]] = [(None, [])]
         for token in tokens:
@@ -223,29 +206,41 @@ class _Builder:
         if name in ("th", "td"):
             return Block("cell", level=1 if name == "th" else 0, inlines=inlines, line=line)
         if len(inlines) == 1 and inlines[0].kind == "picture":
-            picture = inlines[0]
-            return Block(
-                "picture",
-                picture=picture.target.removeprefix("picture:"),
-                alt=plain(picture.children),
-                caption=picture.text,
-                line=line,
-            )
+            return self._picture(inlines[0], line)
+        for inline in inlines:
+            if inline.kind == "picture":
+                self.refuse(
+                    inline.line,
+                    "a picture stands inside running text",
+                    inline.target,
+                    "a paragraph of its own",
+                    "put an empty line before and after it",
+                )
         return Block("paragraph", inlines=inlines, line=line)
+
+    def _picture(self, inline: Inline, line: int) -> Block:
+        kind, _, name = inline.target.partition(":")
+        if kind != "picture" or not name:
+            self.refuse(
+                line,
+                "shows a picture that is none of the handbook's own",
+                inline.target,
+                "picture:name",
+                "name one of the drawn pictures; files are not shown",
+            )
+        alt = plain(inline.children)
+        return Block("picture", picture=name, alt=alt, caption=inline.text, line=line)
 
     def _leaf(self, token: Token) -> list[Block]:
         line = (token.map or [0])[0] + 1
         if token.type == "inline":
             return [Block("inline", inlines=self.inlines(token.children or [], line), line=line)]
-        self.problems.append(
-            Problem(
-                self.shown,
-                line,
-                "is a kind of Markdown that the handbook does not use",
-                found=token.type.replace("_", " "),
-                needed="headings, paragraphs, lists, quotes, tables, pictures",
-                mend="say it in one of these",
-            )
+        self.refuse(
+            line,
+            "is a kind of Markdown that the handbook does not use",
+            token.type.replace("_", " "),
+            "headings, paragraphs, lists, quotes, tables, pictures",
+            "say it in one of these",
         )
         return []
 

@@ -111,8 +111,9 @@ def _cooling(alloys: Sequence[Alloy]) -> list[tuple[str, str]]:
 
 def _notes(margin: float) -> list[str]:
     return [
-        "Colours: oxidised metal in a dim shop; print is approximate. Bright metal looks cooler than it is.",
+        "Colours: oxidised metal, dim shop; print is approximate.",
         f"Hatching begins {number(margin, 0)} K below melting: two eyes differ by as much.",
+        "Bright metal looks cooler.",
         "Local codes, safety data sheets and your trainer decide.",
     ]
 
@@ -151,17 +152,21 @@ def _row(alloy: Alloy, margin: float) -> ChartRow:
         high=high,
         figure=_range(anneal) if anneal else "—",
         mark=MARKS[anneal.how] if anneal else "",
-        hold=formatting.duration(hold) if hold else "",
+        hold=formatting.ends(hold.ends, 1) if hold else "",
         hold_mark=MARKS[hold.how] if hold else "",
         quench=alloy.quench.rule if alloy.quench else "",
         quench_mark=MARKS[alloy.quench.how] if alloy.quench else "",
         stop=stop,
         stop_mark=MARKS[stopped[1].how] if stopped else "",
-        ordering=tuple(
-            (limits.lowest(f), limits.highest(f)) for f in alloy.figures.get("no-dwell", [])
-        ),
+        ordering=tuple(_band(f) for f in alloy.figures.get("no-dwell", [])),
         by_instrument=stop is not None and high is not None and high > stop - 2 * margin,
     )
+
+
+def _band(figure: Figure) -> tuple[float, float]:
+    """A band in which not to linger [degC]; an open end reaches to the end of any scale."""
+    low, high = figure.ends
+    return (0.0 if low is None else low), (2000.0 if high is None else high)
 
 
 def _range(figure: Figure) -> str:
