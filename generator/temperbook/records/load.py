@@ -158,7 +158,9 @@ class Library:
 def load(project: Project) -> tuple[Library, list[Problem]]:
     """Whatever can be read of a project, and everything wrong in its form, words and references."""
     library, found = read_all(project)
-    return library, [*found, *validate.problems(library), *link.problems(library)]
+    if library.vocabulary.quantities and library.vocabulary.words:
+        found += validate.problems(library)
+    return library, [*found, *link.problems(library)]
 
 
 def read_all(project: Project) -> tuple[Library, list[Problem]]:

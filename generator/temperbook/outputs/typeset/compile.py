@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import json
-import warnings
+import subprocess
+import sys
+import tempfile
 from collections.abc import Sequence
 from dataclasses import asdict
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any, Literal
 
@@ -36,37 +39,33 @@ def compiled(
 ) -> list[bytes]:
     """The document of a template: one PDF, or one image a page.
 
-    data: anything that JSON can hold. edition_date: `2026-11-25`; the document's only date, so that the same
-    data give the same bytes. Errors: TypesetError for an error or a warning of the compiler.
+    The compiler keeps all that it ever laid out, so each document is made in a process of its own, which
+    gives the memory back. data: anything that JSON can hold. edition_date: `2026-11-25`; the document's only
+    date, so that the same data give the same bytes. Errors: TypesetError for an error or a warning.
     """
-    import typst
-
-    inputs = {
-        "data": json.dumps({"palette": PALETTE, "family": FAMILY, **data}, ensure_ascii=False)
-    }
-    with warnings.catch_warnings():
-        warnings.simplefilter("error")
-        try:
-            made, told = typst.compile_with_warnings(
-                str(TEMPLATES / template),
-                root=str(TEMPLATES),
-                font_paths=[str(installed_root() / FONTS)],
-                ignore_system_fonts=True,
-                format=form,
-                ppi=ppi,
-                sys_inputs=inputs,
-                timestamp=_timestamp(edition_date),
-            )
-        except Exception as error:
-            raise TypesetError(str(error)) from error
-    if told:
-        raise TypesetError("; ".join(str(warning) for warning in told))
-    return [made] if isinstance(made, bytes) else list(made)
+    with tempfile.TemporaryDirectory(prefix="temperbook-") as folder:
+        request = {
+            "template": str(TEMPLATES / template),
+            "root": str(TEMPLATES),
+            "fonts": str(installed_root() / FONTS),
+            "format": form,
+            "ppi": ppi,
+            "timestamp": _timestamp(edition_date),
+            "data": {"palette": PALETTE, "family": FAMILY, **data},
+            "folder": folder,
+        }
+        run = subprocess.run(
+            [sys.executable, str(Path(__file__).with_name("compiler_process.py"))],
+            input=json.dumps(request, ensure_ascii=False).encode(),
+            capture_output=True,
+            check=False,
+        )
+        if run.returncode:
+            raise TypesetError(run.stderr.decode(errors="replace").strip())
+        return [path.read_bytes() for path in sorted(Path(folder).iterdir())]
 
 
 def _timestamp(date: str) -> int:
-    from datetime import UTC, datetime
-
     return int(datetime.fromisoformat(date).replace(tzinfo=UTC).timestamp())
 
 
