@@ -17,6 +17,10 @@ from temperbook.paths import project
 ROOT = project().root
 REQUIRED = os.environ.get("TEMPERBOOK_REQUIRE_BROWSER") == "1"
 PATIENCE = 180  # s that a worker waits for what another one makes
+ALLOYS = sorted(
+    path.relative_to(ROOT / "data/alloys").with_suffix("").as_posix()
+    for path in (ROOT / "data/alloys").rglob("*.yaml")
+)
 
 
 def missing(what: str) -> None:

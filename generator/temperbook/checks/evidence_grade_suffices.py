@@ -23,11 +23,11 @@ def check(library: Library) -> Iterator[Problem]:
                 needed="a row of grade A to C, or `why:`",
                 mend="look for a better source; if there is none, say so in `why`",
             )
-    for caution in library.cautions.values():
+    for caution_id, caution in library.cautions.items():
         for position, row_id in enumerate(caution.from_):
             row = library.evidence.get(row_id)
             if row and row.grade in ("B", "D"):
-                yield library.document(caution.id, "cautions").problem(
+                yield library.document(caution_id, "cautions").problem(
                     ("from", position),
                     "a caution rests on a maker's or workshop page",
                     found=f"{row_id}, grade {row.grade}",

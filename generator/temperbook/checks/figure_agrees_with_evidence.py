@@ -30,8 +30,9 @@ def check(library: Library) -> Iterator[Problem]:
         for row in rows:
             yield from _subject(placed, row, library)
             yield from _quantity(placed, quantity, row)
-            yield from _basis(placed, figure, row)
-        if len(rows) == len(figure.from_) and known.numeric and figure.unit == known.unit:
+            yield from _basis(placed, figure, row, known)
+        whole = len(rows) == len(figure.from_) and figure.well_formed
+        if whole and known.numeric and figure.unit == known.unit:
             yield from _number(placed, figure, rows, known)
 
 
@@ -70,10 +71,10 @@ def _quantity(placed: Placed, quantity: str, row: Evidence) -> Iterator[Problem]
         )
 
 
-def _basis(placed: Placed, figure: Figure, row: Evidence) -> Iterator[Problem]:
+def _basis(placed: Placed, figure: Figure, row: Evidence, known: Quantity) -> Iterator[Problem]:
     ours, theirs = figure.basis(), row.basis()
     free = figure.how in ("chosen", "applied")
-    for key in sorted(ours.keys() | theirs.keys()):
+    for key in (*known.needs, *known.allows):
         mine, printed_key = ours.get(key, ""), theirs.get(key, "")
         if mine == printed_key:
             continue
@@ -96,7 +97,7 @@ def _number(
     placed: Placed, figure: Figure, rows: list[Evidence], known: Quantity
 ) -> Iterator[Problem]:
     read = [(row, *_ends(row, figure.unit, known)) for row in rows]
-    if not read or any(row.printed_unit not in units.PINT_NAMES for row, _, _ in read):
+    if not read:
         return
     if figure.how in ("quoted", "converted"):
         for row, low, high in read:
@@ -131,9 +132,7 @@ def _number(
 
 def _ends(row: Evidence, unit: str, known: Quantity) -> Ends:
     value = printed.parse(row.printed_value)
-    if value is None or row.printed_unit not in units.PINT_NAMES:
-        return None, None
-    if not units.same_kind(row.printed_unit, unit):
+    if value is None or not units.same_kind(row.printed_unit, unit):
         return None, None
     low, high = (
         None if end is None else units.convert(end, row.printed_unit, unit) for end in value.ends

@@ -26,10 +26,20 @@ def check(library: Library) -> Iterator[Problem]:
                     prose.file,
                     line,
                     "a number with its unit is typed by hand",
-                    found=text[max(0, found.start() - 20) : found.end() + 10].strip(),
+                    found=_excerpt(text, found.start(), found.end()),
                     needed=NEEDED,
                     mend="call the figure by its address, so that its source goes with it",
                 )
+
+
+def _excerpt(text: str, start: int, end: int) -> str:
+    """The number with a few whole words around it."""
+    before, after = text[max(0, start - 20) : start], text[end : end + 10]
+    if start > 20:
+        before = before.partition(" ")[2]
+    if end + 10 < len(text):
+        after = after.rpartition(" ")[0]
+    return f"{before}{text[start:end]}{after}".strip()
 
 
 def _texts(prose: Prose) -> Iterator[tuple[int, str]]:

@@ -18,11 +18,14 @@ UNDECIDED = "either"
 
 def check(library: Library) -> Iterator[Problem]:
     """Each rule that was read against the rows that it names."""
+    known = library.vocabulary.quantities
     for placed in all_statements(library):
         rows = placed.rows(library)
         if isinstance(placed.stated, Rule) and rows and len(rows) == len(placed.stated.from_):
-            yield from _subjects(placed, rows, library)
-            yield from _words(placed, placed.stated, rows)
+            astray = list(_subjects(placed, rows, library))
+            yield from astray
+            if not astray and placed.stated.rule in known[QUANTITY[str(placed.at[0])]].words:
+                yield from _words(placed, placed.stated, rows)
 
 
 def _subjects(placed: Placed, rows: list[Evidence], library: Library) -> Iterator[Problem]:

@@ -22,8 +22,9 @@ class Placed:
     stated: Provenance
 
     def rows(self, library: Library) -> list[Evidence]:
-        """The evidence rows that the statement names and that exist."""
-        return [library.evidence[i] for i in self.stated.from_ if i in library.evidence]
+        """The evidence rows that the statement names, without those that have a slip themselves."""
+        named = self.stated.from_
+        return [library.evidence[i] for i in named if i in library.evidence and not library.lost(i)]
 
 
 def figures(library: Library) -> Iterator[tuple[Placed, str, Figure]]:
@@ -37,14 +38,14 @@ def all_statements(library: Library) -> Iterator[Placed]:
     """Figures, compositions, rules and remarks."""
     for placed, _, _ in figures(library):
         yield placed
-    records: list[tuple[str, Record]] = [
-        *(("alloys", a) for a in library.alloys.values()),
-        *(("subjects", s) for s in library.subjects.values()),
+    records: list[tuple[str, str, Record]] = [
+        *(("alloys", i, alloy) for i, alloy in library.alloys.items()),
+        *(("subjects", i, subject) for i, subject in library.subjects.items()),
     ]
-    for kind, record in records:
-        document = library.document(record.id, kind)
+    for kind, record_id, record in records:
+        document = library.document(record_id, kind)
         for at, stated in _others(record):
-            yield Placed(record.id, document, at, stated)
+            yield Placed(record_id, document, at, stated)
 
 
 def _others(record: Record) -> Iterator[tuple[Location, Provenance]]:

@@ -23,5 +23,8 @@ def command(project: Path | None, port: int) -> None:
     """
     from mkdocs.commands.serve import serve
 
+    from temperbook.outputs.site.configuring import keep_parent_quiet
+
+    keep_parent_quiet()
     root = paths.project(project).root
     serve(config_file=str(root / "mkdocs.yml"), dev_addr=f"127.0.0.1:{port}", open_in_browser=False)

@@ -61,6 +61,12 @@ def stop(alloy: Alloy) -> tuple[str, Figure] | None:
     return quantity, figure
 
 
+def hard_stop(alloy: Alloy, handbook: Handbook) -> float | None:
+    """Where an eye must stop [degC]: one eye's error below the lowest heat at which anything melts."""
+    found = stop(alloy)
+    return lowest(found[1]) - eye_error(handbook) if found else None
+
+
 def lowest(figure: Figure) -> float:
     """Its lower end, or the only one that it has, in its unit."""
     low, high = figure.ends

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from temperbook.paths import Project
 from temperbook.problems import Problem
+from temperbook.records import text_file
 from temperbook.records.prose import Prose, parse
 
 
@@ -13,21 +14,13 @@ def read_folder(project: Project) -> tuple[dict[str, Prose], list[Problem]]:
     problems: list[Problem] = []
     for path in sorted(project.content.rglob("*.md")):
         shown = project.shown(path)
-        try:
-            text = path.read_text(encoding="utf-8")
-        except (OSError, UnicodeDecodeError) as error:
-            problems.append(
-                Problem(
-                    shown,
-                    0,
-                    "cannot be read",
-                    found=str(error),
-                    needed="text in UTF-8",
-                    mend="save it again as UTF-8",
-                )
-            )
+        stem = path.relative_to(project.content).with_suffix("").as_posix()
+        text, unreadable = text_file.read(path, shown)
+        if unreadable:
+            # It keeps its place, so that nothing else complains that it is missing.
+            found[stem] = Prose(shown, "", ())
+            problems.append(unreadable)
             continue
-        prose, more = parse(text, shown)
+        found[stem], more = parse(text, shown)
         problems += more
-        found[path.relative_to(project.content).with_suffix("").as_posix()] = prose
     return found, problems

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import csv
+import io
 from dataclasses import dataclass, field, fields
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from temperbook.problems import Problem, nearest
+from temperbook.records import text_file
 from temperbook.records.figures import BASIS_KEYS, basis_text
 
 if TYPE_CHECKING:
@@ -81,14 +83,12 @@ class _Reading:
 def read(path: Path, shown: str) -> tuple[list[Evidence], list[Problem], set[str]]:
     """The rows of one file, what is wrong with its form, and the ids of what could not be read."""
     reading = _Reading(shown, path.stem)
-    try:
-        # A spreadsheet puts a byte-order mark before "CSV UTF-8"; utf-8-sig takes it off.
-        with path.open(encoding="utf-8-sig", newline="") as stream:
-            _read_rows(csv.reader(stream, strict=True), reading)
-    except (OSError, UnicodeDecodeError) as error:
-        reading.refuse_file(
-            0, "cannot be read", str(error), "text in UTF-8", "save it again as CSV (UTF-8)"
-        )
+    text, unreadable = text_file.read(path, shown)
+    if unreadable:
+        reading.problems.append(unreadable)
+        reading.lost.add(reading.source)
+    else:
+        _read_rows(csv.reader(io.StringIO(text), strict=True), reading)
     return reading.rows, reading.problems, reading.lost
 
 

@@ -66,6 +66,11 @@ class Figure(Provenance):
         """Lower and upper end [unit]; both the same for a single value."""
         return (self.value, self.value) if self.value is not None else (self.low, self.high)
 
+    @property
+    def well_formed(self) -> bool:
+        """Whether it has a value, or a range or bound, and not both."""
+        return (self.value is not None) != (self.low is not None or self.high is not None)
+
     def basis(self) -> dict[str, str]:
         """The basis keys that are given, as text."""
         given = {key: getattr(self, key) for key in BASIS_KEYS}

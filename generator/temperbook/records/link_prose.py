@@ -108,8 +108,9 @@ def _pages(library: Library) -> Iterator[Problem]:
                 mend="write it; the site links to it",
             )
     chapters = {chapter for pack in library.packs.values() for chapter in pack.chapters}
-    if {i for kind, i in library.documents if kind == "packs"} != library.packs.keys():
-        return  # a pack that cannot be read may name the rest
+    packs = {i for kind, i in library.documents if kind == "packs"}
+    if packs != library.packs.keys() or not chapters <= library.prose.keys():
+        return  # a pack with a slip may mean the rest
     for stem, prose in library.prose.items():
         if stem not in pages and stem not in chapters:
             yield Problem(
@@ -117,7 +118,7 @@ def _pages(library: Library) -> Iterator[Problem]:
                 0,
                 "is read by nothing",
                 found=stem,
-                needed=nearest(stem, pages),
+                needed="one of the site's pages, or a chapter of a pack",
                 mend="correct its name, or name it in the chapters of a pack",
             )
 

@@ -8,7 +8,16 @@ from typing import TypeVar
 
 from temperbook.paths import Project
 from temperbook.problems import Problem, count, nearest
-from temperbook.records import building, content, evidence, link, prose, validate, yaml_reader
+from temperbook.records import (
+    building,
+    content,
+    evidence,
+    link,
+    prose,
+    validate,
+    validate_rows,
+    yaml_reader,
+)
 from temperbook.records.figures import Figure, address
 from temperbook.records.models import (
     KINDS,
@@ -42,7 +51,7 @@ FIGURE_KINDS = ("alloys", "subjects", "elements", "colours", "cautions")
 class Library:
     """All records of a project by kind and id, with the documents that they came from.
 
-    `lost_rows`: ids of evidence rows that could not be read, and of sources whose file could not.
+    `lost_rows`: ids of evidence rows with a slip of their own, and of sources whose file has one.
     """
 
     project: Project
@@ -133,14 +142,16 @@ class Library:
         raise KeyError(record_id)
 
     def unread(self, record_id: str) -> bool:
-        """Whether a record that bears figures has a file, but one in which something is wrong."""
-        return any(
-            (kind, record_id) in self.documents and record_id not in self.records.get(kind, {})
-            for kind in FIGURE_KINDS
-        )
+        """Whether a record that bears figures has a file, but one that hides figures by a slip."""
+        for kind in FIGURE_KINDS:
+            if (kind, record_id) in self.documents:
+                record = self.records.get(kind, {}).get(record_id)
+                figures = getattr(record, "figures", {})
+                return record is None or not figures.keys() <= self.vocabulary.quantities.keys()
+        return False
 
     def lost(self, row_id: str) -> bool:
-        """Whether an evidence row stands in a line or file that could not be read."""
+        """Whether an evidence row, its line or its whole file has a slip of its own."""
         return row_id in self.lost_rows or row_id.rsplit(".", 1)[0] in self.lost_rows
 
     def counted(self) -> str:
@@ -160,6 +171,11 @@ def load(project: Project) -> tuple[Library, list[Problem]]:
     library, found = read_all(project)
     if library.vocabulary.quantities and library.vocabulary.words:
         found += validate.problems(library)
+        for row in library.evidence.values():
+            wrong = [*validate_rows.problems(row, library.vocabulary)]
+            found += wrong
+            if wrong:
+                library.lost_rows.add(row.id)
     return library, [*found, *link.problems(library)]
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
@@ -21,12 +22,16 @@ NEEDED = {
     "list_type": "a list (`- item` lines or [a, b])",
     "dict_type": "`key: value` lines",
     "model_type": "`key: value` lines",
-    "literal_error": "{expected}",
 }
 MEND = {
     "string_type": 'put it in double quotes if the text is meant: "{found}"',
-    "float_type": "write the number alone; its unit stands in `unit`",
-    "literal_error": "choose one of the words",
+    "string_too_short": "write it, or delete the key",
+    "float_type": "write the number alone, without quotes; its unit stands in `unit`",
+    "int_type": "write the number alone, without quotes",
+    "bool_type": "write true or false, without quotes",
+    "list_type": "put `- ` before it, or square brackets around it",
+    "dict_type": "write its keys below it, indented",
+    "model_type": "write its keys below it, indented",
     "string_too_long": "say it shorter",
 }
 
@@ -75,14 +80,21 @@ def _problem(
             needed=_form(str(pattern)),
             mend="write it in that form",
         )
-    needed = NEEDED.get(kind, detail["msg"]).format(**detail.get("ctx", {}))
-    mend = MEND.get(kind, "correct the value").format(found=found)
+    if kind == "literal_error":
+        words = re.findall(r"'([^']*)'", str(detail["ctx"]["expected"]))
+        return document.problem(
+            location,
+            f"{place} is no known word",
+            found=_short(found),
+            needed=nearest(str(found), words),
+            mend="choose one of the words",
+        )
     return document.problem(
         location,
         f"{place} is not what is needed there",
         found=_short(found),
-        needed=needed,
-        mend=mend,
+        needed=NEEDED.get(kind, detail["msg"]).format(**detail.get("ctx", {})),
+        mend=MEND.get(kind, "correct the value").format(found=found),
     )
 
 
@@ -95,8 +107,14 @@ def _form(pattern: str) -> str:
 
 
 def _short(found: Any) -> str:
-    text = str(found)
-    return text if len(text) <= 80 else text[:77] + "..."
+    """What was found, as it may stand in the file."""
+    if isinstance(found, dict):
+        return "`key: value` lines"
+    if isinstance(found, list):
+        return "a list"
+    text = str(found).lower() if isinstance(found, bool) else str(found)
+    text = text if len(text) <= 80 else text[:77] + "..."
+    return f'"{text}"' if isinstance(found, str) else text
 
 
 def allowed_keys(model: type[BaseModel], location: Location) -> list[str]:

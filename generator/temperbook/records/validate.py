@@ -6,7 +6,6 @@ from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING
 
 from temperbook.problems import Problem, nearest
-from temperbook.records import validate_rows
 from temperbook.records.figures import BASIS_KEYS, WORDED, Figure, Rule
 from temperbook.records.vocabulary import Quantity, Vocabulary
 from temperbook.records.yaml_reader import Document, Location, shown_location
@@ -40,8 +39,6 @@ def problems(library: Library) -> list[Problem]:
         document = library.document(source_id, "sources")
         for key, vocabulary_name in (("kind", "source-kind"), ("read", "read")):
             found += _word(document, (key,), getattr(source, key), vocabulary_name, vocabulary)
-    for row in library.evidence.values():
-        found += validate_rows.problems(row, vocabulary)
     return found
 
 
@@ -120,7 +117,7 @@ def _value(document: Document, at: Location, figure: Figure) -> Iterator[Problem
                 needed="formula: ... and inputs: {...}, no value",
                 mend="delete the value, or say where it was read",
             )
-    elif (figure.value is None) == (low is None and high is None):
+    elif not figure.well_formed:
         yield document.problem(
             at,
             f"{shown_location(at)} has no value or two of them",

@@ -16,6 +16,7 @@ from typing import Any
 import yaml
 
 from temperbook.problems import Problem
+from temperbook.records import text_file
 
 Loader = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 Location = tuple[str | int, ...]
@@ -71,10 +72,9 @@ class Document:
 def read(path: Path, shown: str) -> Document:
     """The document in the file at `path`; whatever is wrong with it stands in its problems."""
     document = Document(shown)
-    try:
-        text = path.read_text(encoding="utf-8")
-    except (OSError, UnicodeDecodeError) as error:
-        document.problems.append(_unreadable(shown, error))
+    text, unreadable = text_file.read(path, shown)
+    if unreadable:
+        document.problems.append(unreadable)
         return document
     try:
         node = yaml.compose(text, Loader=Loader)
@@ -87,27 +87,6 @@ def read(path: Path, shown: str) -> Document:
     except RecursionError:
         document.problems.append(_too_deep(shown))
     return document
-
-
-def _unreadable(shown: str, error: Exception) -> Problem:
-    if isinstance(error, UnicodeDecodeError):
-        return Problem(
-            shown,
-            0,
-            "is not text in UTF-8",
-            found=f"byte {error.start}: {error.reason}",
-            needed="a file saved as UTF-8",
-            mend="save it again as UTF-8 in your editor",
-        )
-    reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-    return Problem(
-        shown,
-        0,
-        "cannot be read",
-        found=reason,
-        needed="a file that you may read",
-        mend="look at its owner and permissions",
-    )
 
 
 def _empty(shown: str) -> Problem:
@@ -213,7 +192,7 @@ def _scalar(node: Any, at: Location, document: Document) -> Any:
     if kind == "null":
         document.refuse(at, "has no value", needed="a value", mend="write one or delete the key")
         return None
-    if kind in ("str", "float") and node.style is None and _EXPONENT.fullmatch(text):
+    if kind in ("str", "float") and not node.style and _EXPONENT.fullmatch(text):
         document.refuse(
             at,
             "is written with an exponent, which YAML may take for text",

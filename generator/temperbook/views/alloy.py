@@ -10,7 +10,7 @@ from temperbook.records.figures import Figure, Provenance
 from temperbook.records.models import Alloy
 from temperbook.records.names import fineness
 from temperbook.views import figure_rows, formatting, pages, routes
-from temperbook.views.figure_rows import Group, Reading
+from temperbook.views.figure_rows import Group, Reading, SpreadRow
 from temperbook.views.formatting import MARKS, SPACE, number
 from temperbook.views.pages import CautionShown, Link, Page
 
@@ -38,6 +38,12 @@ class Limit:
     mark: str
     how: str
     sources: list[Link] = field(default_factory=list)
+
+    @property
+    def parts(self) -> tuple[str, str]:
+        """The figure without its unit, and the unit, which is drawn smaller."""
+        number_, _, unit = self.figure.rpartition(SPACE)
+        return (number_, unit) if number_ else (self.figure, "")
 
 
 @dataclass(frozen=True)
@@ -81,6 +87,7 @@ class AlloyShown:
     groups: list[Group]
     missing: list[str]
     practice: list[str]
+    spreads: list[SpreadRow]
     readings: list[Reading]
     colours: list[tuple[Link, str]]
     subjects: list[Link]
@@ -130,6 +137,7 @@ def shown(alloy: Alloy, handbook: Handbook) -> AlloyShown:
         groups=figure_rows.groups(alloy.id, figures, handbook),
         missing=missing(alloy),
         practice=[r.text for r in alloy.remarks if r.how == "practice"],
+        spreads=figure_rows.spreads(handbook.readings.get(alloy.id, []), handbook),
         readings=readings,
         colours=colours(alloy, handbook),
         subjects=[
@@ -248,14 +256,27 @@ def _quench(alloy: Alloy, handbook: Handbook) -> Limit:
 
 
 def _stop(alloy: Alloy, handbook: Handbook) -> Limit:
-    found = limits.stop(alloy)
-    if found is None:
-        return _none("stop", "Do not exceed", [])
+    found, stop = limits.stop(alloy), limits.hard_stop(alloy, handbook)
+    if found is None or stop is None:
+        return _none("stop", "Do not exceed, by eye", [])
     quantity, figure = found
-    label = handbook.library.vocabulary.quantities[quantity].label.lower()
-    state = handbook.library.vocabulary.label("state", figure.state) if figure.state else ""
-    said = [", ".join(word for word in (label, state) if word)]
-    return _limit("stop", "Do not exceed", figure, quantity, said, handbook)
+    words = handbook.library.vocabulary
+    known = words.quantities[quantity]
+    state = words.label("state", figure.state) if figure.state else ""
+    melts = f"{known.label.lower()} at {formatting.value(figure, known)}"
+    margin = formatting.with_unit(number(limits.eye_error(handbook), 0), "K")
+    return Limit(
+        key="stop",
+        label="Do not exceed, by eye",
+        figure=formatting.with_unit(number(stop, 0), figure.unit),
+        said=[", ".join(word for word in (melts, state) if word)],
+        mark=MARKS["computed"],
+        how=f"computed: {melts}, less the {margin} by which two eyes differ",
+        sources=[
+            pages.source_link(s, handbook)
+            for s in formatting.sources_of(figure.from_, handbook.library)
+        ],
+    )
 
 
 def rules(alloy: Alloy, handbook: Handbook) -> list[RuleShown]:

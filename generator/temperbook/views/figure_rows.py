@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from temperbook.derive import side_by_side
 from temperbook.derive.handbook import Handbook
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, address
@@ -120,3 +121,27 @@ def _reading(row: Evidence, handbook: Handbook, about: str) -> Reading:
 def _worded(row: Evidence, words: Mapping[str, str]) -> str:
     said = words.get(row.word, row.word)
     return f"{said} ({row.printed_value})" if row.printed_value else said
+
+
+@dataclass(frozen=True)
+class SpreadRow:
+    """How far the readings of a quantity on one basis lie apart."""
+
+    quantity: str
+    basis: str
+    text: str
+    readings: int
+    sources: int
+
+
+def spreads(rows: list[Evidence], handbook: Handbook) -> list[SpreadRow]:
+    """The spread of every quantity that two sources or more give."""
+    words = handbook.library.vocabulary
+    found = []
+    for spread in side_by_side.spreads(rows, words):
+        known = words.quantities[spread.quantity]
+        ends = formatting.ends((spread.low, spread.high), known.decimals)
+        text = formatting.with_unit(ends, known.unit)
+        basis = formatting.basis(spread.example, words, only=side_by_side.SAME)
+        found.append(SpreadRow(known.label, basis, text, spread.readings, spread.sources))
+    return found

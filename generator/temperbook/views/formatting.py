@@ -10,7 +10,7 @@ from temperbook.records.figures import BASIS_KEYS, Figure
 from temperbook.records.load import Library
 from temperbook.records.vocabulary import Quantity, Vocabulary
 
-# How a unit is shown; a thin space is put before all but the empty ones.
+# How a unit is shown.
 SHOWN = {
     "degC": "°C",
     "degF": "°F",
@@ -35,7 +35,7 @@ SHOWN = {
     "in": "in",
     "": "",
 }
-SPACE = " "
+SPACE = "\u00a0"  # keeps a number and its unit on one line
 
 # The mark that each way of knowing carries: its shape tells, in grey too.
 MARKS = {
@@ -113,12 +113,14 @@ def duration(figure: Figure) -> str:
     return with_unit(ends((low, high), 1), unit)
 
 
-def basis(of: Figure | Evidence, words: Vocabulary) -> str:
+def basis(
+    of: Figure | Evidence, words: Vocabulary, only: tuple[str, ...] = BASIS_KEYS
+) -> str:
     """The basis of a figure or row in words: `of the thickness, rolling, sheet, after an anneal`."""
     said = []
     for key in BASIS_KEYS:
         word = getattr(of, key)
-        if word in (None, "", "any"):
+        if key not in only or word in (None, "", "any"):
             continue
         if key == "reduction":
             said.append(f"after {float(word):g}{SPACE}% cold work")

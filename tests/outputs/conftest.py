@@ -1,0 +1,30 @@
+"""Fixtures of the output tests: the built site, its pages as trees, the sheets and the pack as PDF."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+import pytest
+
+sys.path.insert(0, str(Path(__file__).parents[1]))  # so that helpers are imported as `outputs.…`
+
+from outputs.building import ROOT, build_site, once, shared
+from outputs.html_tree import Element, parse
+
+
+@pytest.fixture(scope="session")
+def built(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The whole site with its paper."""
+    return once(shared(tmp_path_factory), "site", lambda target: build_site(ROOT, target))
+
+
+@pytest.fixture(scope="session")
+def pages(built: Path) -> dict[str, Element]:
+    """Every page by its address below the root: `alloys/silver/sterling-925/`."""
+    return {
+        path.parent.relative_to(built).as_posix().removeprefix(".") + "/": parse(
+            path.read_text(encoding="utf-8")
+        )
+        for path in sorted(built.rglob("index.html"))
+    }
