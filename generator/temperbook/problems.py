@@ -64,9 +64,13 @@ def count(number: int, noun: str) -> str:
 def nearest(word: str, allowed: Iterable[str]) -> str:
     """What is allowed, the likeliest first; all of it where nothing is near and it is not much."""
     words = sorted(allowed)
-    near = difflib.get_close_matches(word, words, n=3, cutoff=0.6)
+    plain: dict[str, list[str]] = {}
+    for candidate in words:
+        plain.setdefault(candidate.lower(), []).append(candidate)
+    near = difflib.get_close_matches(word.lower(), plain, n=3, cutoff=0.6)
     if near:
-        return "did you mean " + " or ".join(f"`{candidate}`" for candidate in near) + "?"
+        likely = [candidate for key in near for candidate in plain[key]]
+        return "did you mean " + " or ".join(f"`{candidate}`" for candidate in likely) + "?"
     if len(words) > MOST_LISTED:
         return f"one of {len(words):,} that are known; none is near"
     return "one of: " + ", ".join(words) if words else "there is none yet"

@@ -24,7 +24,8 @@ def check(library: Library) -> Iterator[Problem]:
         if isinstance(placed.stated, Rule) and rows and len(rows) == len(placed.stated.from_):
             astray = list(_subjects(placed, rows, library))
             yield from astray
-            if not astray and placed.stated.rule in known[QUANTITY[str(placed.at[0])]].words:
+            quantity = known.get(QUANTITY[str(placed.at[0])])
+            if not astray and quantity and placed.stated.rule in quantity.words:
                 yield from _words(placed, placed.stated, rows)
 
 

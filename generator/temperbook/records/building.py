@@ -15,6 +15,7 @@ from temperbook.records.vocabulary import Quantity, Vocabulary, Word
 from temperbook.records.yaml_reader import Document, Location
 
 M = TypeVar("M", bound=BaseModel)
+MEND = "write each word as a key, with what it means in braces behind it"
 
 
 def build(
@@ -50,7 +51,7 @@ def _entries(project: Project, stem: str) -> tuple[Document, Mapping[str, Any]]:
     if isinstance(document.data, dict):
         return document, document.data
     if document.data is not None:
-        document.problems.append(document.no_mapping())
+        document.problems.append(document.no_mapping(mend=MEND))
     return document, {}
 
 
@@ -59,7 +60,7 @@ def _built(
 ) -> dict[str, M]:
     if not isinstance(entries, dict):
         if at not in document.refused:
-            found.append(document.no_mapping(at))
+            found.append(document.no_mapping(at, MEND))
         return {}
     built = {}
     for name, data in entries.items():

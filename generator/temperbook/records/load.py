@@ -168,29 +168,36 @@ class Library:
 
 def load(project: Project) -> tuple[Library, list[Problem]]:
     """Whatever can be read of a project, and everything wrong in its form, words and references."""
-    library, found = read_all(project)
-    if library.vocabulary.quantities and library.vocabulary.words:
+    vocabulary, found = building.vocabulary(project)
+    library = Library(project, vocabulary)
+    known_words = not found  # against words that cannot be read, everything would be wrong
+    found += _read_all(library)
+    if known_words:
         found += validate.problems(library)
-        for row in library.evidence.values():
-            wrong = [*validate_rows.problems(row, library.vocabulary)]
-            found += wrong
-            if wrong:
-                library.lost_rows.add(row.id)
+        found += _slips_in_rows(library)
     return library, [*found, *link.problems(library)]
 
 
-def read_all(project: Project) -> tuple[Library, list[Problem]]:
-    """Whatever can be read of a project, and what is wrong with the form of the rest."""
-    vocabulary, found = building.vocabulary(project)
-    library = Library(project, vocabulary)
+def _slips_in_rows(library: Library) -> list[Problem]:
+    found: list[Problem] = []
+    for row in library.evidence.values():
+        wrong = [*validate_rows.problems(row, library.vocabulary)]
+        found += wrong
+        if wrong:
+            library.lost_rows.add(row.id)
+    return found
+
+
+def _read_all(library: Library) -> list[Problem]:
+    found: list[Problem] = []
     for kind, model in KINDS.items():
         found += _read_kind(library, kind, model)
     found += _read_evidence(library)
-    library.prose, more = content.read_folder(project)
+    library.prose, more = content.read_folder(library.project)
     found += more
     found += _needed_records(library)
-    found += _stray_files(project)
-    return library, found
+    found += _stray_files(library.project)
+    return found
 
 
 def _needed_records(library: Library) -> Iterator[Problem]:

@@ -50,17 +50,17 @@ class Document:
         """A problem at a location of this document."""
         return Problem(self.file, self.line(location), text, **more)
 
-    def no_mapping(self, location: Location = ()) -> Problem:
+    def no_mapping(self, location: Location = (), mend: str = "begin with `id: ...`") -> Problem:
         """The problem of a text or list that stands where keys are due."""
         given = self.data
         for part in location:
             given = given[part]
         return self.problem(
             location,
-            "is not a record" if not location else f"{shown_location(location)} has no keys",
+            f"{shown_location(location)} has no keys",
             found="a list" if isinstance(given, list) else f"{given!s:.60}",
             needed="`key: value` lines",
-            mend="begin with `id: ...`" if not location else "write its keys below it, indented",
+            mend=mend,
         )
 
     def refuse(self, location: Location, text: str, **more: str) -> None:

@@ -1,0 +1,241 @@
+"""The reading pack on both papers: complete, in our own type, every sign there, no page nearly empty."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
+from pathlib import Path
+from typing import Any
+
+import pdfplumber
+import pytest
+from click.testing import CliRunner
+from outputs.building import once, run, shared
+from outputs.pdf_reading import MM, overlapping, runs, squeezed
+from pypdf import PdfReader
+
+from temperbook.cli import main
+from temperbook.derive.handbook import Handbook
+from temperbook.drawing.lettering import lacks
+from temperbook.views import pack as pack_view
+from temperbook.views.pack import PackShown
+
+PACK = "first-week"
+SIZES = {"a4": (210, 297), "letter": (215.9, 279.4)}
+LEAST = 350  # letters that a page without a picture holds, lest it is nearly empty
+DRAWN = 12  # lines and shapes that make a picture, beyond the rules of a page
+
+
+@dataclass(frozen=True)
+class Booklet:
+    """A pack on one paper: file, what it must say, and text, letter sizes and number of shapes by page."""
+
+    size: str
+    pdf: Path
+    said: PackShown
+    texts: list[str]
+    caps: list[float]
+    shapes: list[int]
+
+
+@pytest.fixture(
+    scope="session",
+    params=[pytest.param(size, marks=pytest.mark.xdist_group(f"pack {size}")) for size in SIZES],
+)
+def booklet(
+    request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory, handbook: Handbook
+) -> Booklet:
+    size = request.param
+    words = ("pack", PACK, "--paper", size, "-o")
+    name = f"{PACK}-{size}.pdf"
+    pdf = once(shared(tmp_path_factory), name, lambda target: run(*words, str(target)))
+    said = pack_view.shown(handbook.library.packs[PACK], handbook)
+    texts, caps, shapes = [], [], []
+    with pdfplumber.open(pdf) as opened:
+        for page in opened.pages:
+            found = runs(page)
+            texts.append("\n".join(r.text for r in found))
+            caps += [r.cap for r in found if r.text.strip()]
+            shapes.append(len(page.rects) + len(page.lines) + len(page.curves))
+            page.close()
+    return Booklet(size, pdf, said, texts, caps, shapes)
+
+
+def whole(booklet: Booklet) -> str:
+    return squeezed("".join(booklet.texts))
+
+
+def strings(data: Any) -> Iterator[str]:
+    """Every text in plain data."""
+    if isinstance(data, str):
+        yield data
+    elif isinstance(data, dict):
+        for value in data.values():
+            yield from strings(value)
+    elif isinstance(data, list | tuple):
+        for value in data:
+            yield from strings(value)
+
+
+def test_the_pages_have_the_size_of_their_paper(booklet: Booklet) -> None:
+    for page in PdfReader(booklet.pdf).pages:
+        box = (float(page.mediabox.width) / MM, float(page.mediabox.height) / MM)
+        assert box == pytest.approx(SIZES[booklet.size], abs=0.1)
+
+
+def test_it_is_a_booklet_and_no_leaflet(booklet: Booklet) -> None:
+    assert len(booklet.texts) >= 12
+
+
+def test_chapters_come_in_their_order_and_begin_a_page(booklet: Booklet) -> None:
+    pages = [squeezed(text) for text in booklet.texts]
+    at = []
+    for number, chapter in enumerate(booklet.said.chapters, 1):
+        head = squeezed(f"{number}{chapter.title}")
+        at.append(next(n for n, text in enumerate(pages) if text.startswith(head)))
+    assert at == sorted(set(at))
+    contents = squeezed("".join(booklet.texts[: at[0]]))
+    for chapter in booklet.said.chapters:
+        assert squeezed(chapter.title) in contents, chapter.title
+
+
+def test_every_sentence_of_every_chapter_is_printed(booklet: Booklet) -> None:
+    text = whole(booklet)
+
+    def check(passage: Any) -> None:
+        for piece in passage.said:
+            for words in strings(asdict(piece)["text"]):
+                assert squeezed(words) in text, words
+        for child in passage.children:
+            check(child)
+        assert squeezed(passage.caption) in text, passage.caption
+
+    count = 0
+    for chapter in booklet.said.chapters:
+        for passage in chapter.passages:
+            check(passage)
+            count += 1
+    assert count > 60
+
+
+def test_the_exercises_have_questions_answers_and_formulas(booklet: Booklet) -> None:
+    text = whole(booklet)
+    assert len(booklet.said.exercises) == 6
+    for exercise in booklet.said.exercises:
+        assert squeezed(exercise.ask) in text, exercise.ask
+        assert squeezed(exercise.why) in text, exercise.why
+        assert squeezed(exercise.formula) in text, exercise.formula
+        assert exercise.answers
+        for name, value in exercise.answers:
+            assert squeezed(f"{name} {value}") in text, (name, value)
+        assert "{" not in exercise.ask + exercise.why
+    answers = next(n for n, t in enumerate(booklet.texts) if squeezed(t).startswith("Answers"))
+    for exercise in booklet.said.exercises:
+        before = squeezed("".join(booklet.texts[:answers]))
+        assert squeezed(exercise.why) not in before, "an answer stands before its page"
+
+
+def test_cautions_words_and_sources_are_all_there(booklet: Booklet) -> None:
+    text, said = whole(booklet), booklet.said
+    assert len(said.cautions) >= 10
+    for caution in said.cautions:
+        assert squeezed(f"{caution.head.signal}{caution.head.name}.") in text, caution.head.name
+        for words in (caution.hazard, *caution.avoid, caution.first_aid, caution.decides):
+            assert squeezed(words) in text, words
+    assert len(said.glossary) >= 20
+    for term in said.glossary:
+        assert squeezed(f"{term.term}. {term.meaning}") in text, term.term
+    assert said.sources
+    for source in said.sources:
+        assert squeezed(f"{source.text}. {source.note}") in text, source.text
+    for _, meaning in said.legend:
+        assert squeezed(meaning) in text, meaning
+
+
+def test_it_ends_with_a_page_to_sign(booklet: Booklet) -> None:
+    start = next(
+        n for n, t in enumerate(booklet.texts) if squeezed(t).startswith("Shownandunderstood")
+    )
+    text = squeezed("".join(booklet.texts[start:]))
+    for line in (*booklet.said.signed, "Trainer", "Trainee", "Date"):
+        assert squeezed(line) in text, line
+
+
+def test_cover_and_foot_say_which_edition_it_is(booklet: Booklet) -> None:
+    cover, said = squeezed(booklet.texts[0]), booklet.said
+    for words in (said.title, said.subtitle, said.for_whom, said.edition, said.address):
+        assert squeezed(words) in cover, words
+    for number, text in enumerate(booklet.texts[1:], 2):
+        assert squeezed(f"{said.title}{said.edition}{number}") in squeezed(text), number
+
+
+def test_the_outline_leads_to_each_chapter(booklet: Booklet) -> None:
+    reader = PdfReader(booklet.pdf)
+    titles = [entry.title for entry in reader.outline if not isinstance(entry, list)]
+    assert titles[1 : 1 + len(booklet.said.chapters)] == [c.title for c in booklet.said.chapters]
+    assert reader.metadata is not None
+    assert reader.metadata.title == booklet.said.title
+
+
+def test_our_type_has_every_character(booklet: Booklet) -> None:
+    for words in strings(asdict(booklet.said)):
+        for weight in (400, 700, 800):
+            assert not lacks(words, weight), (words, weight)
+
+
+def test_no_sign_is_missing_on_paper(booklet: Booklet) -> None:
+    for number, text in enumerate(booklet.texts, 1):
+        assert "\ufffd" not in text, number
+        assert "(cid:" not in text, number
+        assert "\x00" not in text, number
+    fonts = set()
+    for page in PdfReader(booklet.pdf).pages:
+        for font in page["/Resources"]["/Font"].values():
+            base = font.get_object()["/DescendantFonts"][0].get_object()
+            assert {"/FontFile2", "/FontFile3"} & set(base["/FontDescriptor"].get_object())
+            fonts.add(base["/BaseFont"].split("+")[1])
+    assert fonts
+    assert all(name.startswith("AtkinsonHyperlegibleNext-") for name in fonts), fonts
+
+
+def test_letters_can_be_read_at_arm_s_length(booklet: Booklet) -> None:
+    assert min(booklet.caps) >= 1.8, "mm that a capital is high"
+
+
+def test_no_page_is_nearly_empty(booklet: Booklet) -> None:
+    sign = next(n for n, t in enumerate(booklet.texts) if squeezed(t).startswith("Shownandunder"))
+    empty = {
+        number: text.replace("\n", " ")[:120]
+        for number, (text, shapes) in enumerate(zip(booklet.texts, booklet.shapes, strict=True), 1)
+        if 1 < number <= sign and len(text) < LEAST and shapes < DRAWN
+    }
+    assert not empty
+
+
+def test_texts_do_not_stand_on_each_other(booklet: Booklet) -> None:
+    width, height = SIZES[booklet.size]
+    with pdfplumber.open(booklet.pdf) as opened:
+        for number, page in enumerate(opened.pages, 1):
+            found = runs(page)
+            assert not overlapping(found), number
+            for r in found:
+                if r.text.strip():
+                    assert 10 < r.left < r.right < width - 10, (number, r)
+                    assert r.base < height - 8, (number, r)
+            page.close()
+
+
+def test_the_command_says_what_it_wrote(tmp_path: Path) -> None:
+    target = tmp_path / "deep" / "pack.pdf"
+    result = CliRunner().invoke(main, ["pack", PACK, "--paper", "letter", "-o", str(target), "--json"])
+    assert result.exit_code == 0, result.output
+    told = json.loads(result.stdout)
+    assert told == {"file": str(target), "paper": "letter", "bytes": target.stat().st_size}
+
+
+def test_a_pack_that_there_is_not_brings_the_near_one(tmp_path: Path) -> None:
+    result = CliRunner().invoke(main, ["pack", "frist-week", "-o", str(tmp_path / "x.pdf")])
+    assert result.exit_code == 2
+    assert "no pack is called `frist-week`" in result.output
+    assert PACK in result.output
