@@ -82,7 +82,8 @@ def same_kind(unit: str, other: str) -> bool:
 def convert(value: float, unit: str, to: str) -> float:
     """The value [unit] in `to`; temperatures are points on the scale, not differences.
 
-    Errors: KeyError for a unit that records may not use; pint's DimensionalityError where the two differ in kind.
+    Errors: KeyError for a unit that records may not use; pint's DimensionalityError where the two
+    differ in kind.
     """
     if unit == to:
         return value

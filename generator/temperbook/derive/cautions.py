@@ -1,4 +1,5 @@
-"""Which cautions an alloy carries: by composition and family, as the caution records say, and by name."""
+"""Which cautions an alloy carries: by composition and family, as the caution records say, and by
+name."""
 
 from __future__ import annotations
 

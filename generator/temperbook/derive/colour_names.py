@@ -28,7 +28,8 @@ def names(table: ColourTable) -> list[Name]:
 
 
 def between(table: ColourTable, low: float, high: float) -> list[Name]:
-    """The names that a range [degC] meets, or the nearest one below and above it where it meets none."""
+    """The names that a range [degC] meets, or the nearest one below and above it where it meets
+    none."""
     ordered = names(table)
     meeting = [name for name in ordered if name.low <= high and name.high >= low]
     if meeting:

@@ -1,4 +1,5 @@
-"""Runs formulas of the register for records, prose and packs, and turns an alloy's name into its density."""
+"""Runs formulas of the register for records, prose and packs, and turns an alloy's name into its
+density."""
 
 from __future__ import annotations
 
@@ -44,7 +45,7 @@ def _of_alloy(formula: str, alloy: Alloy, library: Library) -> dict[str, Any]:
 
 def element_densities(library: Library) -> dict[str, float]:
     """Adopted density [g/cm3] of each element that has one."""
-    found = {}
+    found: dict[str, float] = {}
     for symbol, element in library.elements.items():
         for figure in element.figures.get("density", []):
             if figure.value is not None:
@@ -64,7 +65,8 @@ def density(alloy: Alloy, library: Library) -> float:
 
 
 def density_figure(alloy: Alloy, library: Library) -> Figure | None:
-    """The alloy's density by mixing as a computed figure; None where an element's density is missing."""
+    """The alloy's density by mixing as a computed figure; None where an element's density is
+    missing."""
     try:
         value = compute("density", {"alloy": alloy.id}, library)["density"]
     except KeyError:

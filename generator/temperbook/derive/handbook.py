@@ -1,4 +1,5 @@
-"""The finished handbook: linked records, computed figures, cautions by rule, readings, uses of sources."""
+"""The finished handbook: linked records, computed figures, cautions by rule, readings, uses of
+sources."""
 
 from __future__ import annotations
 

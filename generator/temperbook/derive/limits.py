@@ -1,4 +1,5 @@
-"""The limits that a bench asks for first: which of an alloy's figures stand for it, and what follows."""
+"""The limits that a bench asks for first: which of an alloy's figures stand for it, and what
+follows."""
 
 from __future__ import annotations
 
@@ -14,7 +15,8 @@ READ = ("quoted", "converted", "chosen", "applied")
 
 @dataclass(frozen=True)
 class OnWire:
-    """A reduction limit on both bases of wire [percent]; `safe` says that the basis was not stated."""
+    """A reduction limit on both bases of wire [percent]; `safe` says that the basis was not
+    stated."""
 
     area: float
     diameter: float
@@ -47,7 +49,8 @@ def ceiling(alloy: Alloy, stage: str = "annealed") -> Figure | None:
 
 
 def stop(alloy: Alloy) -> tuple[str, Figure] | None:
-    """Where the metal is spoiled or begins to melt: the lowest of its figures, with its quantity."""
+    """Where the metal is spoiled or begins to melt: the lowest of its figures, with its
+    quantity."""
     found = [
         (quantity, figure)
         for quantity in ("overheating", "solidus", "melting-point")
@@ -62,7 +65,8 @@ def stop(alloy: Alloy) -> tuple[str, Figure] | None:
 
 
 def hard_stop(alloy: Alloy, handbook: Handbook) -> float | None:
-    """Where an eye must stop [degC]: one eye's error below the lowest heat at which anything melts."""
+    """Where an eye must stop [degC]: one eye's error below the lowest heat at which anything
+    melts."""
     found = stop(alloy)
     return lowest(found[1]) - eye_error(handbook) if found else None
 
@@ -86,7 +90,8 @@ def highest(figure: Figure) -> float:
 def on_wire(figure: Figure) -> OnWire | None:
     """A ceiling on both bases of wire; None for a limit on thickness, which no wire has.
 
-    Where the basis is not stated the reading that allows least work is taken: the percentage is the area's.
+    Where the basis is not stated the reading that allows least work is taken: the percentage is
+    the area's.
     """
     share = lowest(figure) / 100
     if not 0 < share < 1 or figure.of == "thickness":

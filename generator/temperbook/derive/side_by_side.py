@@ -10,13 +10,15 @@ from temperbook.records import printed
 from temperbook.records.evidence import Evidence
 from temperbook.records.vocabulary import Vocabulary
 
-# Readings are comparable only where all of this agrees; the process is told apart by its own limits.
+# Readings are comparable only where all of this agrees; the process is told apart by its own
+# limits.
 SAME = ("quantity", "element", "of", "state", "stage", "reduction", "name")
 
 
 @dataclass(frozen=True)
 class Spread:
-    """Readings of one quantity on one basis: how many, from how many sources, lowest and highest [unit]."""
+    """Readings of one quantity on one basis: how many, from how many sources, lowest and highest
+    [unit]."""
 
     quantity: str
     example: Evidence
@@ -29,23 +31,28 @@ class Spread:
 def spreads(rows: Sequence[Evidence], words: Vocabulary) -> list[Spread]:
     """Quantities with readings from two sources or more, in the order of the vocabulary.
 
-    rows: evidence about one record. Readings of different basis are never put together, and nothing is averaged.
+    rows: evidence about one record. Readings of different basis are never put together, and
+    nothing is averaged.
     """
     import pandas as pd
 
-    read = [found for row in rows if (found := _converted(row, words))]
+    read = [converted for row in rows if (converted := _converted(row, words))]
     if not read:
         return []
     frame = pd.DataFrame(read)
-    found = []
+    found: list[Spread] = []
     for _, group in frame.groupby([f"key_{key}" for key in SAME], sort=False):
         if group["source"].nunique() < 2:
             continue
         first = group.iloc[0]
         found.append(
             Spread(
-                first["key_quantity"], first["row"], len(group), int(group["source"].nunique()),
-                float(group["low"].min()), float(group["high"].max()),
+                first["key_quantity"],
+                first["row"],
+                len(group),
+                int(group["source"].nunique()),
+                float(group["low"].min()),
+                float(group["high"].max()),
             )
         )
     order = list(words.quantities)

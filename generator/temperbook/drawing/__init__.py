@@ -1,1 +1,2 @@
-"""Views become shapes in millimetres: scales, grain pictures, sections, sheets. No markup, no files."""
+"""Views become shapes in millimetres: scales, grain pictures, sections, sheets. No markup, no
+files."""

@@ -1,4 +1,5 @@
-"""The foot of every anneal sheet: observers' names, legend, cautions and notes, edition, address."""
+"""The foot of every anneal sheet: observers' names, legend, cautions and notes, edition,
+address."""
 
 from __future__ import annotations
 
@@ -15,7 +16,8 @@ LIGHT_TEXT_BELOW = 800  # degC up to which figures on the glow are light
 
 
 class Foot:
-    """The foot for one chart, lettering and width of paper; its height is known before anything is drawn."""
+    """The foot for one chart, lettering and width of paper; its height is known before anything is
+    drawn."""
 
     def __init__(self, chart: AnnealChart, letters: Lettering, width: float) -> None:
         self.chart, self.note, self.width = chart, letters.note, width
@@ -118,7 +120,8 @@ class Foot:
 
 
 def _lane(lane: ObserverLane, scale: Axis, note: float, y: float, pitch: float) -> list[Shape]:
-    """One observer's names at the heat where each begins; a name that meets the next one is left out."""
+    """One observer's names at the heat where each begins; a name that meets the next one is left
+    out."""
     base = y + pitch / 2 + note / 2
     end = scale.left + scale.width
     shapes: list[Shape] = [

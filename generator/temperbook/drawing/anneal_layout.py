@@ -1,4 +1,5 @@
-"""Where things stand on an anneal sheet: columns, the temperature axis, and how rows flow to sheets."""
+"""Where things stand on an anneal sheet: columns, the temperature axis, and how rows flow to
+sheets."""
 
 from __future__ import annotations
 
@@ -14,7 +15,11 @@ MARGIN = 10.0  # mm of empty paper round the sheet
 STEP = 100  # degC between ticks
 STOPS = 24  # heat colours along a bar
 LEAST_SPAN = 400  # degC that an axis spans at least
-HOLD, COOL, NONE = "min", "cool", "—"  # heads of columns, and what stands where nothing is published
+HOLD, COOL, NONE = (
+    "min",
+    "cool",
+    "—",
+)  # heads of columns, and what stands where nothing is published
 Colour = Callable[[float], str]
 
 
@@ -70,7 +75,8 @@ def pitch(letters: Lettering, line: Line) -> float:
 
 
 def sheets(chart: AnnealChart, letters: Lettering, room: float) -> list[list[Line]]:
-    """The rows of each sheet: never more than fit into `room` [mm], spread evenly, a heading never last."""
+    """The rows of each sheet: never more than fit into `room` [mm], spread evenly, a heading never
+    last."""
     fewest = _flow(chart, letters, room)
     step = letters.key * 0.2
     even = room

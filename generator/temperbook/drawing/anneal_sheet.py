@@ -1,4 +1,5 @@
-"""The anneal chart as sheets of shapes: title, axis of glow, rows, observers' names, notes, address."""
+"""The anneal chart as sheets of shapes: title, axis of glow, rows, observers' names, notes,
+address."""
 
 from __future__ import annotations
 
@@ -23,7 +24,8 @@ from temperbook.views.anneal_chart import AnnealChart, ChartRow
 
 
 def draw(chart: AnnealChart, paper: str, read_at: str, colour: Colour) -> list[Picture]:
-    """The sheets of a chart on a paper, lettered for a reading distance; type never shrinks to fit."""
+    """The sheets of a chart on a paper, lettered for a reading distance; type never shrinks to
+    fit."""
     width, height = SIZES[paper]
     letters = LETTERING[read_at]
     foot = Foot(chart, letters, width)
@@ -138,7 +140,13 @@ def _row(
     shapes.append(Text(at.name, other, row.name, letters.other, 700))
     shapes.append(Text(at.figure, key, row.figure, letters.key, 800))
     shapes.append(
-        Text(at.hold, other, row.hold or layout.NONE, letters.other, role="ink" if row.hold else "ash")
+        Text(
+            at.hold,
+            other,
+            row.hold or layout.NONE,
+            letters.other,
+            role="ink" if row.hold else "ash",
+        )
     )
     shapes += _mark(row.mark, at.figure, row.figure, (letters.key, 800), key, letters)
     shapes += _mark(row.hold_mark, at.hold, row.hold, (letters.other, 400), other, letters)

@@ -1,4 +1,5 @@
-"""A strip of glow with an anneal's window and the hatched stop, in shares of its width: it fits any screen."""
+"""A strip of glow with an anneal's window and the hatched stop, in shares of its width: it fits
+any screen."""
 
 from __future__ import annotations
 
@@ -13,7 +14,8 @@ Colour = Callable[[float], str]
 
 @dataclass(frozen=True)
 class Strip:
-    """Heat colours by share, the window and stop as (left, width) in percent, ticks as (percent, text)."""
+    """Heat colours by share, the window and stop as (left, width) in percent, ticks as (percent,
+    text)."""
 
     low: float
     high: float
@@ -27,7 +29,8 @@ class Strip:
 def strip(
     anneal: tuple[float, float] | None, melts: float | None, margin: float, colour: Colour
 ) -> Strip:
-    """The strip for an anneal [degC] and the heat [degC] at which melting begins, `margin` [K] before it.
+    """The strip for an anneal [degC] and the heat [degC] at which melting begins, `margin` [K]
+    before it.
 
     It spans what matters to this alloy, with the colours of its whole span.
     """

@@ -28,7 +28,8 @@ def _metrics(weight: int) -> tuple[dict[int, int], int, int]:
 
 
 def _tabular(glyph: str, widths: dict[str, tuple[int, int]]) -> str:
-    """The tabular form of a figure's glyph where the type has one; every output sets tabular figures."""
+    """The tabular form of a figure's glyph where the type has one; every output sets tabular
+    figures."""
     return f"{glyph}.tf" if f"{glyph}.tf" in widths else glyph
 
 

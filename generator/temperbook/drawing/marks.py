@@ -36,7 +36,8 @@ def _half_disc(x: float, y: float, r: float) -> Polygon:
 
 
 def cooling(kind: str, x: float, y: float, size: float) -> list[Shape]:
-    """How to cool, as a sign of `size` [mm] about a centre: drop, dark piece then drop, wind, slow, flask."""
+    """How to cool, as a sign of `size` [mm] about a centre: drop, dark piece then drop, wind,
+    slow, flask."""
     r = size / 2
     width = size / 16
     if kind in ("water", "alcohol"):

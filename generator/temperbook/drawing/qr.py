@@ -10,7 +10,8 @@ QUIET = 4  # modules of empty border that readers need
 
 
 def code(text: str, x: float, y: float, size: float) -> list[Shape]:
-    """The code of a text in a square of `size` [mm] whose upper left corner is at x, y; border included."""
+    """The code of a text in a square of `size` [mm] whose upper left corner is at x, y; border
+    included."""
     import segno
 
     matrix = segno.make(text, error="m", micro=False).matrix

@@ -1,7 +1,7 @@
 """The shapes that every picture is made of, in millimetres from its upper left corner.
 
-Colours are roles of the palette (`ink`, `ash`, `hairline`, `paper`, `ember`, `verdigris`), which each output
-turns into its own; a colour that starts with `#` is a heat colour and nothing else.
+Colours are roles of the palette (`ink`, `ash`, `hairline`, `paper`, `ember`, `verdigris`), which
+each output turns into its own; a colour that starts with `#` is a heat colour and nothing else.
 """
 
 from __future__ import annotations
@@ -68,7 +68,8 @@ class Circle:
 
 @dataclass(frozen=True)
 class Glow:
-    """A bar whose colour runs through heat colours from left to right: `stops` are (share, `#rrggbb`)."""
+    """A bar whose colour runs through heat colours from left to right: `stops` are (share,
+    `#rrggbb`)."""
 
     x: float
     y: float
@@ -101,7 +102,8 @@ Shape = Line | Rect | Polygon | Circle | Glow | Text
 
 @dataclass(frozen=True)
 class Picture:
-    """A finished picture: its size [mm], its shapes from back to front, and what a sighted person learns."""
+    """A finished picture: its size [mm], its shapes from back to front, and what a sighted person
+    learns."""
 
     width: float
     height: float

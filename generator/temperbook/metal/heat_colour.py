@@ -1,6 +1,7 @@
 """What a glowing black body looks like: Planck's law seen by the CIE 1931 standard observer.
 
-Below about 700 degC its chromaticity lies outside sRGB, so hue is clipped and brightness does the telling.
+Below about 700 degC its chromaticity lies outside sRGB, so hue is clipped and brightness does the
+telling.
 Clean bright metal is no black body: it shines far less at the same heat.
 """
 
@@ -29,7 +30,8 @@ Observer = Sequence[tuple[float, float, float, float]]
 
 @dataclass(frozen=True)
 class Glow:
-    """Chromaticity `x`, `y` (CIE 1931), luminance [cd/m2], whether sRGB can show it, linear RGB clipped."""
+    """Chromaticity `x`, `y` (CIE 1931), luminance [cd/m2], whether sRGB can show it, linear RGB
+    clipped."""
 
     x: float
     y: float
@@ -42,7 +44,8 @@ def glow(temperature: float, observer: Observer) -> Glow:
     """The light of a black body at `temperature` [degC].
 
     observer: rows of wavelength [nm] and the three colour-matching functions, evenly spaced.
-    Valid for: 300 to 3000 degC. Formula: Planck's law summed over the observer. Source: cie-1931-observer.
+    Valid for: 300 to 3000 degC. Formula: Planck's law summed over the observer. Source:
+    cie-1931-observer.
     """
     kelvin = temperature + ZERO_CELSIUS
     step = (observer[1][0] - observer[0][0]) * 1e-9
@@ -69,8 +72,10 @@ def planck_radiance(wavelength: float, kelvin: float) -> float:
 def shown_colour(seen: Glow, floor: tuple[int, int, int], dimmest: float, brightest: float) -> str:
     """`#rrggbb` for screen and paper: the clipped hue, as bright as the logarithm of its luminance.
 
-    floor: the colour of unlit soot [sRGB 0-255]. dimmest, brightest: luminances [cd/m2] shown as soot and as
-    full brightness. Valid for: a dim shop and an oxidised surface; the scale of brightness is our own choice.
+    floor: the colour of unlit soot [sRGB 0-255]. dimmest, brightest: luminances [cd/m2] shown as
+    soot and as
+    full brightness. Valid for: a dim shop and an oxidised surface; the scale of brightness is our
+    own choice.
     """
     span = math.log(brightest / dimmest)
     share = min(1.0, max(0.0, math.log(max(seen.luminance, dimmest) / dimmest) / span))

@@ -22,7 +22,8 @@ def density_by_mixing(shares: Mapping[str, float], densities: Mapping[str, float
 
 
 def fineness_from_carat(carat: float) -> float:
-    """Fineness [per mille] of gold of so many carats. Formula: 1000 * carat / 24. Source: definition.
+    """Fineness [per mille] of gold of so many carats. Formula: 1000 * carat / 24. Source:
+    definition.
 
     Valid for: 0 < carat <= 24. Example: fineness_from_carat(18) -> 750
     """

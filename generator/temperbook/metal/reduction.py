@@ -24,7 +24,7 @@ def reduction(before: float, after: float) -> float:
 
 
 def area_from_linear(fraction: float) -> float:
-    """Reduction of the area [1] of a round or square whose diameter or side falls by `fraction` [1].
+    """Area reduction [1] of a round or square whose diameter or side falls by `fraction` [1].
 
     Valid for: 0 <= fraction < 1. Formula: 1 - (1 - r)^2. Source: geometry.
     Example: area_from_linear(0.6) -> 0.84
@@ -34,7 +34,7 @@ def area_from_linear(fraction: float) -> float:
 
 
 def linear_from_area(fraction: float) -> float:
-    """Reduction of the diameter or side [1] of a round or square whose area falls by `fraction` [1].
+    """Reduction [1] of diameter or side of a round or square whose area falls by `fraction` [1].
 
     Valid for: 0 <= fraction < 1. Formula: 1 - sqrt(1 - r). Source: geometry.
     Example: linear_from_area(0.75) -> 0.5
@@ -46,8 +46,8 @@ def linear_from_area(fraction: float) -> float:
 def on_each_basis(fraction: float, of: Basis, stock: Stock) -> dict[str, float]:
     """The same reduction [1] on each basis that the stock has.
 
-    fraction: reduction [1] of the measure `of`. stock: round (area, diameter), square (area, thickness: its
-    side), wide sheet without spread (area, thickness: the same number).
+    fraction: reduction [1] of the measure `of`. stock: round (area, diameter), square (area,
+    thickness: its side), wide sheet without spread (area, thickness: the same number).
     Errors: ValueError for a measure that the stock does not have.
     """
     _hold_fraction(fraction)
@@ -65,8 +65,10 @@ def on_each_basis(fraction: float, of: Basis, stock: Stock) -> dict[str, float]:
 def true_strain(before: Section, after: Section) -> float:
     """Work [1] of going from one section to another: the true strain that hardens the metal.
 
-    Valid for: sections above zero. Formula: ln(A0/A1); to a flat the larger of that and ln(t0/t1), since a
-    bar that spreads keeps area while its thickness counts. Source: handbook's own convention (Reduction page).
+    Valid for: sections above zero. Formula: ln(A0/A1); to a flat the larger of that and ln(t0/t1),
+    since a
+    bar that spreads keeps area while its thickness counts. Source: handbook's own convention
+    (Reduction page).
     """
     by_area = math.log(before.area / after.area)
     if after.shape == "flat":

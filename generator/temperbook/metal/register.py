@@ -1,4 +1,5 @@
-"""The register of formulas: id, inputs with units, outputs with units, the function, formula and source."""
+"""The register of formulas: id, inputs with units, outputs with units, the function, formula and
+source."""
 
 from __future__ import annotations
 
@@ -152,7 +153,8 @@ FORMULAS = {
 def compute(formula_id: str, inputs: Mapping[str, Any]) -> Outputs:
     """The outputs of a formula.
 
-    Errors: KeyError for an unknown formula; ValueError, with what is allowed, for inputs that do not fit.
+    Errors: KeyError for an unknown formula; ValueError, with what is allowed, for inputs that do
+    not fit.
     """
     formula = FORMULAS[formula_id]
     missing = [name for name in formula.inputs if name not in inputs]

@@ -14,7 +14,8 @@ _FORM = re.compile(r"(round|square)\s+(\d+(?:\.\d+)?)|flat\s+(\d+(?:\.\d+)?)\s*x
 
 @dataclass(frozen=True)
 class Section:
-    """A section: `width` and `thickness` [mm]; both are the diameter of a round, the side of a square."""
+    """A section: `width` and `thickness` [mm]; both are the diameter of a round, the side of a
+    square."""
 
     shape: Shape
     width: float

@@ -1,1 +1,2 @@
-"""Markup and files. Templates stand beside the module that fills them; they only draw what they get."""
+"""Markup and files. Templates stand beside the module that fills them; they only draw what they
+get."""

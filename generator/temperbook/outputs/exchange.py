@@ -1,4 +1,5 @@
-"""Puts a new folder in the place of an old one in a single step, so that nothing built is ever lost."""
+"""Puts a new folder in the place of an old one in a single step, so that nothing built is ever
+lost."""
 
 from __future__ import annotations
 
@@ -16,7 +17,8 @@ _AT_FDCWD = -100
 
 @contextmanager
 def replacing(target: Path) -> Iterator[Path]:
-    """An empty folder beside `target` to build in; it takes the target's place if nothing is raised."""
+    """An empty folder beside `target` to build in; it takes the target's place if nothing is
+    raised."""
     target = target.absolute()
     target.parent.mkdir(parents=True, exist_ok=True)
     _recover(target)

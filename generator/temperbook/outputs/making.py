@@ -12,7 +12,8 @@ from temperbook.records.load import load
 def checked_handbook(project: Project) -> Handbook:
     """The finished handbook of a project.
 
-    Errors: DataProblems with all that is wrong in records, evidence and prose, sorted by file and line.
+    Errors: DataProblems with all that is wrong in records, evidence and prose, sorted by file and
+    line.
     """
     library, found = load(project)
     found += checks.run(library)

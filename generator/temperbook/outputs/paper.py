@@ -22,7 +22,8 @@ PACK_PAPERS = ("a4", "letter")
 
 @dataclass(frozen=True)
 class Printed:
-    """One PDF: its address below the site's root, title, size in words, and previews of its sheets."""
+    """One PDF: its address below the site's root, title, size in words, and previews of its
+    sheets."""
 
     href: str
     title: str

@@ -1,4 +1,5 @@
-"""Shapes as SVG for pages. Classes carry the palette, so that one picture follows light and dark."""
+"""Shapes as SVG for pages. Classes carry the palette, so that one picture follows light and
+dark."""
 
 from __future__ import annotations
 
@@ -62,7 +63,8 @@ def _text(shape: Text) -> str:
     anchor = "" if shape.anchor == "start" else f' text-anchor="{shape.anchor}"'
     return (
         f'<text x="{_n(shape.x)}" y="{_n(shape.y)}" font-size="{_n(size)}" '
-        f'font-weight="{shape.weight}"{anchor}{_paint("fill", shape.role)}>{escape(shape.text)}</text>'
+        f'font-weight="{shape.weight}"{anchor}{_paint("fill", shape.role)}>'
+        f"{escape(shape.text)}</text>"
     )
 
 

@@ -155,7 +155,8 @@ def shown(alloy: Alloy, handbook: Handbook) -> AlloyShown:
 
 
 def urgent(alloy: Alloy, handbook: Handbook) -> CautionShown | None:
-    """The caution that can hurt at once: one of this metal's own, else the first of the wall chart."""
+    """The caution that can hurt at once: one of this metal's own, else the first of the wall
+    chart."""
     own = [c for c in handbook.cautions_of[alloy.id] if c.immediate and not c.applies.always]
     chart = next(iter(handbook.library.charts.values()), None)
     charted = [handbook.library.cautions[i] for i in chart.cautions] if chart else []
@@ -209,7 +210,8 @@ def _by_eye(alloy: Alloy) -> bool:
 
 
 def anneal_words(alloy: Alloy, handbook: Handbook) -> str:
-    """The colour of the anneal in words: the chart's rule for it, and one observer's name with his table."""
+    """The colour of the anneal in words: the chart's rule for it, and one observer's name with his
+    table."""
     chart = next(iter(handbook.library.charts.values()), None)
     group = limits.glow_group(alloy, chart, handbook) if chart else None
     return group.short if group else ""
@@ -229,7 +231,8 @@ def _between(alloy: Alloy, handbook: Handbook) -> Limit:
 
 
 def on_wire_words(figure: Figure) -> str:
-    """The limit on both bases of wire, in words; for a limit on thickness, that wire is not covered."""
+    """The limit on both bases of wire, in words; for a limit on thickness, that wire is not
+    covered."""
     wire = limits.on_wire(figure)
     if wire is None:
         return "wide sheet: as much of the area" if figure.of == "thickness" else ""

@@ -1,4 +1,5 @@
-"""Figures and readings as rows of a page: grouped by what they are about, each with its provenance."""
+"""Figures and readings as rows of a page: grouped by what they are about, each with its
+provenance."""
 
 from __future__ import annotations
 

@@ -113,10 +113,9 @@ def duration(figure: Figure) -> str:
     return with_unit(ends((low, high), 1), unit)
 
 
-def basis(
-    of: Figure | Evidence, words: Vocabulary, only: tuple[str, ...] = BASIS_KEYS
-) -> str:
-    """The basis of a figure or row in words: `of the thickness, rolling, sheet, after an anneal`."""
+def basis(of: Figure | Evidence, words: Vocabulary, only: tuple[str, ...] = BASIS_KEYS) -> str:
+    """The basis of a figure or row in words: `of the thickness, rolling, sheet, after an
+    anneal`."""
     said = []
     for key in BASIS_KEYS:
         word = getattr(of, key)

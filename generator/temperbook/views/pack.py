@@ -1,4 +1,5 @@
-"""A reading pack: chapters, exercises with computed answers, cautions, glossary, sources, a page to sign."""
+"""A reading pack: chapters, exercises with computed answers, cautions, glossary, sources, a page
+to sign."""
 
 from __future__ import annotations
 

@@ -17,7 +17,8 @@ DECIMALS = {"percent": 0, "mm": 0, "g": 1, "g/cm3": 2, "per-mille": 0, "times": 
 
 @dataclass(frozen=True)
 class Said:
-    """A piece of running text as a page draws it; kinds: text, strong, emphasis, code, link, number."""
+    """A piece of running text as a page draws it; kinds: text, strong, emphasis, code, link,
+    number."""
 
     kind: str
     text: str = ""

@@ -36,7 +36,8 @@ def page(kind: str, record_id: str) -> str:
 
 
 def kind_of(record_id: str, library: Library) -> str:
-    """The kind of the record that bears figures under this id. Errors: KeyError where there is none."""
+    """The kind of the record that bears figures under this id. Errors: KeyError where there is
+    none."""
     for kind in ("alloys", "subjects", "elements", "colours", "cautions"):
         if record_id in library.records.get(kind, {}):
             return kind
@@ -65,7 +66,8 @@ def slug(text: str) -> str:
 
 
 def linked(target: str, library: Library) -> str:
-    """Address of what a link in prose names: `alloy:silver/fine-999`, `page:reduction`, `term:pipe`."""
+    """Address of what a link in prose names: `alloy:silver/fine-999`, `page:reduction`,
+    `term:pipe`."""
     kind, colon, name = target.partition(":")
     if kind in ("http", "https") or not colon:
         return target

@@ -16,7 +16,8 @@ from temperbook.views.formatting import MARKS
 from temperbook.views.pages import Link, Page
 from temperbook.views.prose import Passage
 
-# Sections of the site in the order of its navigation: stem in content/pages/ and what its page lists.
+# Sections of the site in the order of its navigation: stem in content/pages/ and what its page
+# lists.
 SECTIONS = (
     "alloys",
     "heat-colours",
@@ -101,7 +102,8 @@ def _page(stem: str, handbook: Handbook) -> Page:
 
 
 def _cards(handbook: Handbook) -> list[Link]:
-    """The home page's list: each item's strong words are a card's title, its first link where it leads."""
+    """The home page's list: each item's strong words are a card's title, its first link where it
+    leads."""
     text = handbook.library.prose["pages/home"]
     items = [b for b in prose.walk(text.blocks) if b.kind == "item"]
     return [_card(item.children[0].inlines, handbook) for item in items]

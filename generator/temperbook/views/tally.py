@@ -14,7 +14,7 @@ GRADES = ("A", "B", "C", "D")
 def counts(handbook: Handbook) -> dict[str, Any]:
     """The counts as plain data; a figure's grade is the best among its rows."""
     library = handbook.library
-    hows = Counter(called.figure.how for called in handbook.figures.values())
+    hows: Counter[str] = Counter(called.figure.how for called in handbook.figures.values())
     hows["computed"] += len(handbook.density_by_mixing)
     grades: Counter[str] = Counter()
     for called in handbook.figures.values():

@@ -39,8 +39,9 @@ def compiled(
 ) -> list[bytes]:
     """The document of a template: one PDF, or one image a page.
 
-    The compiler keeps all that it ever laid out, so each document is made in a process of its own, which
-    gives the memory back. data: anything that JSON can hold. edition_date: `2026-11-25`; the document's only
+    The compiler keeps all that it ever laid out, so each document is made in a process of its own,
+    which gives the memory back. data: anything that JSON can hold. edition_date: `2026-11-25`; the
+    document's only
     date, so that the same data give the same bytes. Errors: TypesetError for an error or a warning.
     """
     with tempfile.TemporaryDirectory(prefix="temperbook-") as folder:

@@ -1,6 +1,8 @@
-"""Compiles one Typst document: a request as JSON on standard input, the document's files in its folder.
+"""Compiles one Typst document: a request as JSON on standard input, the document's files in its
+folder.
 
-Run as a script by `compile.py`. Any warning of the compiler is an error, told on standard error, exit 1.
+Run as a script by `compile.py`. Any warning of the compiler is an error, told on standard error,
+exit 1.
 """
 
 from __future__ import annotations
