@@ -125,6 +125,7 @@ def problems_by_rule(
     return found, ran
 
 
+@pytest.mark.xdist_group("traced")
 def test_every_rule_has_a_bad_example(
     problems_by_rule: tuple[dict[str, list[Problem]], dict[Path, set[int]]],
 ) -> None:
@@ -156,6 +157,7 @@ ELSEWHERE = {
 }
 
 
+@pytest.mark.xdist_group("traced")
 @pytest.mark.parametrize("path", TRACED, ids=lambda path: f"{path.parent.name}/{path.name}")
 def test_every_problem_has_a_bad_example(
     path: Path, problems_by_rule: tuple[dict[str, list[Problem]], dict[Path, set[int]]]

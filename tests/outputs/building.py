@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import os
+import shutil
 import time
 import traceback
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
+from typing import Any
 
 import pytest
+import yaml
 from click.testing import CliRunner
 
 from temperbook.cli import main
@@ -21,6 +25,20 @@ ALLOYS = sorted(
     path.relative_to(ROOT / "data/alloys").with_suffix("").as_posix()
     for path in (ROOT / "data/alloys").rglob("*.yaml")
 )
+
+# Texts that would be markup, a template or a script if anything took them for more than text.
+HOSTILE = {
+    "name": """Britannia <script>alert(1)</script> & "x" {{ 7*7 }}""",
+    "short": "<b>*{{7}}[[x]]",
+    "also": """"><img src=x onerror=alert(1)>""",
+    "about": """#import "x" <script>alert(1)</script> {{ 7*7 }} {% raw %} [[x]] *a* & "q" onload='y'""",
+    "remark": """*a* _b_ `c` $d$ #panic("e") [[x]] <svg onload=alert(1)> {{ 7*7 }} &lt; \\u{41}""",
+    "quick": """<img src=x onerror=alert(1)> #panic("q") {{ 7*7 }} [[x]] *a*""",
+    "hazard": """#panic("h") <script>alert(1)</script> [[x]] *a* {{ 7*7 }} $x^2$ @y""",
+    "meaning": """#include "y" <b>m</b> [[x]] *a* {{ 7*7 }} = b + c / d""",
+    "signed": """#panic("s") *a* <b>s</b> {{ 7*7 }}""",
+    "ask": """#panic("k") *a* <b>k</b> {{ 7*7 }} [[x]]""",
+}
 
 
 def missing(what: str) -> None:
@@ -75,10 +93,33 @@ def build_site(root: Path, target: Path) -> None:
 
 def copied_project(target: Path) -> None:
     """A project of its own with this handbook's records and prose, for a test to change."""
-    import shutil
-
     target.mkdir()
     for name in ("data", "content"):
         shutil.copytree(ROOT / name, target / name)
     shutil.copy(ROOT / "mkdocs.yml", target)
     (target / "site_overrides").symlink_to(ROOT / "site_overrides")
+
+
+def hostile_site(target: Path) -> None:
+    """`target/site`, made from records in which people typed what HOSTILE holds."""
+    copied_project(target)
+    with changed(target / "data/alloys/silver/britannia-958.yaml") as alloy:
+        alloy["name"], alloy["short"], alloy["about"] = (HOSTILE[k] for k in ("name", "short", "about"))
+        alloy["also"].append(HOSTILE["also"])
+        alloy["remarks"].append({"text": HOSTILE["remark"], "how": "practice"})
+    with changed(target / "data/cautions/hot-into-pickle.yaml") as caution:
+        caution["quick"], caution["hazard"] = HOSTILE["quick"], HOSTILE["hazard"]
+    with changed(target / "data/glossary/pickle.yaml") as term:
+        term["meaning"] = HOSTILE["meaning"]
+    with changed(target / "data/packs/first-week.yaml") as pack:
+        pack["signed"].append(HOSTILE["signed"])
+        pack["exercises"][0]["ask"] = HOSTILE["ask"]
+    build_site(target, target / "site")
+
+
+@contextmanager
+def changed(path: Path) -> Iterator[dict[str, Any]]:
+    """A record to change, written back at the end."""
+    record = yaml.safe_load(path.read_text(encoding="utf-8"))
+    yield record
+    path.write_text(yaml.safe_dump(record, allow_unicode=True, sort_keys=False), encoding="utf-8")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import pickle
 import shutil
 import subprocess
 from dataclasses import dataclass
@@ -10,7 +11,7 @@ from itertools import pairwise
 from pathlib import Path
 
 import pdfplumber
-from outputs.building import missing
+from outputs.building import missing, once
 from PIL import Image
 
 from temperbook.drawing.lettering import cap_share
@@ -30,7 +31,34 @@ class Run:
     base: float
 
 
-def runs(page: pdfplumber.page.Page) -> list[Run]:
+@dataclass(frozen=True)
+class PageRead:
+    """A page: its texts as they were set, and how many lines and shapes stand beside them."""
+
+    runs: list[Run]
+    shapes: int
+
+
+def read(pdf: Path) -> list[PageRead]:
+    """The pages of a PDF."""
+    with pdfplumber.open(pdf) as opened:
+        return [
+            PageRead(_runs(page), len(page.rects) + len(page.lines) + len(page.curves))
+            for page in opened.pages
+        ]
+
+
+def read_once(pdf: Path) -> list[PageRead]:
+    """The same, read by one worker for all: reading takes seconds."""
+
+    def make(target: Path) -> None:
+        target.write_bytes(pickle.dumps(read(pdf)))
+
+    pages: list[PageRead] = pickle.loads(once(pdf.parent, f"{pdf.name}.read", make).read_bytes())
+    return pages
+
+
+def _runs(page: pdfplumber.page.Page) -> list[Run]:
     """The texts of a page as they were set."""
     found: list[list[dict]] = []  # type: ignore[type-arg]
     for char in page.chars:

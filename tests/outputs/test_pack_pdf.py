@@ -8,11 +8,10 @@ from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any
 
-import pdfplumber
 import pytest
 from click.testing import CliRunner
 from outputs.building import once, run, shared
-from outputs.pdf_reading import MM, overlapping, runs, squeezed
+from outputs.pdf_reading import MM, PageRead, overlapping, read_once, squeezed
 from pypdf import PdfReader
 
 from temperbook.cli import main
@@ -24,24 +23,27 @@ from temperbook.views.pack import PackShown
 PACK = "first-week"
 SIZES = {"a4": (210, 297), "letter": (215.9, 279.4)}
 LEAST = 350  # letters that a page without a picture holds, lest it is nearly empty
+FOOT = 20  # mm at the lower edge that hold the page's number
 DRAWN = 12  # lines and shapes that make a picture, beyond the rules of a page
 
 
 @dataclass(frozen=True)
 class Booklet:
-    """A pack on one paper: file, what it must say, and text, letter sizes and number of shapes by page."""
+    """A pack on one paper: its file, what it must say, and its pages as read."""
 
     size: str
     pdf: Path
     said: PackShown
-    texts: list[str]
-    caps: list[float]
-    shapes: list[int]
+    pages: list[PageRead]
+
+    @property
+    def texts(self) -> list[str]:
+        return ["\n".join(r.text for r in page.runs) for page in self.pages]
 
 
 @pytest.fixture(
     scope="session",
-    params=[pytest.param(size, marks=pytest.mark.xdist_group(f"pack {size}")) for size in SIZES],
+    params=list(SIZES),
 )
 def booklet(
     request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory, handbook: Handbook
@@ -51,19 +53,13 @@ def booklet(
     name = f"{PACK}-{size}.pdf"
     pdf = once(shared(tmp_path_factory), name, lambda target: run(*words, str(target)))
     said = pack_view.shown(handbook.library.packs[PACK], handbook)
-    texts, caps, shapes = [], [], []
-    with pdfplumber.open(pdf) as opened:
-        for page in opened.pages:
-            found = runs(page)
-            texts.append("\n".join(r.text for r in found))
-            caps += [r.cap for r in found if r.text.strip()]
-            shapes.append(len(page.rects) + len(page.lines) + len(page.curves))
-            page.close()
-    return Booklet(size, pdf, said, texts, caps, shapes)
+    return Booklet(size, pdf, said, read_once(pdf))
 
 
 def whole(booklet: Booklet) -> str:
-    return squeezed("".join(booklet.texts))
+    """All text without spaces and feet of pages, so that lines and pages may break anywhere."""
+    end = SIZES[booklet.size][1] - FOOT
+    return squeezed("".join(r.text for page in booklet.pages for r in page.runs if r.base < end))
 
 
 def strings(data: Any) -> Iterator[str]:
@@ -88,16 +84,16 @@ def test_it_is_a_booklet_and_no_leaflet(booklet: Booklet) -> None:
     assert len(booklet.texts) >= 12
 
 
-def test_chapters_come_in_their_order_and_begin_a_page(booklet: Booklet) -> None:
-    pages = [squeezed(text) for text in booklet.texts]
-    at = []
-    for number, chapter in enumerate(booklet.said.chapters, 1):
-        head = squeezed(f"{number}{chapter.title}")
-        at.append(next(n for n, text in enumerate(pages) if text.startswith(head)))
-    assert at == sorted(set(at))
-    contents = squeezed("".join(booklet.texts[: at[0]]))
-    for chapter in booklet.said.chapters:
-        assert squeezed(chapter.title) in contents, chapter.title
+def test_chapters_come_in_their_order_after_a_list_of_them(booklet: Booklet) -> None:
+    text = whole(booklet)
+    heads = [squeezed(f"{n}{c.title}") for n, c in enumerate(booklet.said.chapters, 1)]
+    listed = [text.index(head) for head in heads]
+    begun = [text.index(head, listed[-1] + len(heads[-1])) for head in heads]
+    assert listed == sorted(listed)
+    assert begun == sorted(begun)
+    for chapter, start, end in zip(booklet.said.chapters, begun, [*begun[1:], len(text)], strict=True):
+        first = squeezed(chapter.passages[0].said[0].text)
+        assert start < text.index(first) < end, chapter.title
 
 
 def test_every_sentence_of_every_chapter_is_printed(booklet: Booklet) -> None:
@@ -200,30 +196,28 @@ def test_no_sign_is_missing_on_paper(booklet: Booklet) -> None:
 
 
 def test_letters_can_be_read_at_arm_s_length(booklet: Booklet) -> None:
-    assert min(booklet.caps) >= 1.8, "mm that a capital is high"
+    caps = [r.cap for page in booklet.pages for r in page.runs if r.text.strip()]
+    assert min(caps) >= 1.8, "mm that a capital is high"
 
 
 def test_no_page_is_nearly_empty(booklet: Booklet) -> None:
     sign = next(n for n, t in enumerate(booklet.texts) if squeezed(t).startswith("Shownandunder"))
     empty = {
         number: text.replace("\n", " ")[:120]
-        for number, (text, shapes) in enumerate(zip(booklet.texts, booklet.shapes, strict=True), 1)
-        if 1 < number <= sign and len(text) < LEAST and shapes < DRAWN
+        for number, (text, page) in enumerate(zip(booklet.texts, booklet.pages, strict=True), 1)
+        if 1 < number <= sign and len(text) < LEAST and page.shapes < DRAWN
     }
     assert not empty
 
 
 def test_texts_do_not_stand_on_each_other(booklet: Booklet) -> None:
     width, height = SIZES[booklet.size]
-    with pdfplumber.open(booklet.pdf) as opened:
-        for number, page in enumerate(opened.pages, 1):
-            found = runs(page)
-            assert not overlapping(found), number
-            for r in found:
-                if r.text.strip():
-                    assert 10 < r.left < r.right < width - 10, (number, r)
-                    assert r.base < height - 8, (number, r)
-            page.close()
+    for number, page in enumerate(booklet.pages, 1):
+        assert not overlapping(page.runs), number
+        for r in page.runs:
+            if r.text.strip():
+                assert 10 < r.left < r.right < width - 10, (number, r)
+                assert r.base < height - 8, (number, r)
 
 
 def test_the_command_says_what_it_wrote(tmp_path: Path) -> None:

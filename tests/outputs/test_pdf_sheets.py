@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from itertools import pairwise
 from pathlib import Path
 
-import pdfplumber
 import pytest
 import zxingcpp
 from click.testing import CliRunner
@@ -21,8 +20,9 @@ from outputs.pdf_reading import (
     contrast,
     luminance,
     overlapping,
+    read,
+    read_once,
     rendered,
-    runs,
     squeezed,
 )
 from pypdf import PdfReader
@@ -62,7 +62,7 @@ class Sheets:
 
 @pytest.fixture(
     scope="session",
-    params=[pytest.param(m, marks=pytest.mark.xdist_group(f"sheets {m[0]}"), id=" ".join(m)) for m in MADE],
+    params=[pytest.param(made, id=" ".join(made)) for made in MADE],
 )
 def sheets(
     request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory, handbook: Handbook
@@ -74,8 +74,7 @@ def sheets(
     alloys = list(handbook.library.alloys.values())
     drawn = chart_sheets(handbook, "anneal", size, read_at, alloys)
     said = anneal_chart.shown(handbook.library.charts["anneal"], alloys, handbook)
-    with pdfplumber.open(pdf) as opened:
-        texts = [runs(page) for page in opened.pages]
+    texts = [page.runs for page in read_once(pdf)]
     return Sheets(size, read_at, pdf, drawn, said, texts)
 
 
@@ -284,9 +283,9 @@ def test_a_workshop_s_own_alloys_fit_on_one_sheet(tmp_path: Path, handbook: Hand
     told = json.loads(result.stdout)
     assert told["alloys"] == ["silver/sterling-925", "gold/18ct-yellow"]
     assert (told["sheets"], told["paper"], told["read_at"]) == (1, "a3", "wall")
-    with pdfplumber.open(target) as opened:
-        assert len(opened.pages) == 1
-        names = [r.text for r in runs(opened.pages[0]) if r.font.endswith("-Bold")]
+    pages = read(target)
+    assert len(pages) == 1
+    names = [r.text for r in pages[0].runs if r.font.endswith("-Bold")]
     shown = [a.short for a in handbook.library.alloys.values() if a.short in names]
     assert sorted(shown) == sorted(handbook.library.alloys[i].short for i in told["alloys"])
     assert all(names.count(name) == 1 for name in shown)

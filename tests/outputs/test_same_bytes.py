@@ -12,7 +12,6 @@ from pathlib import Path
 import pytest
 from outputs.building import ROOT, once, shared
 
-pytestmark = pytest.mark.xdist_group("same bytes")
 DATED = {"sitemap.xml", "sitemap.xml.gz"}  # MkDocs writes the day of the build into these two
 
 

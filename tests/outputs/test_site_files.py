@@ -14,8 +14,6 @@ from temperbook.derive.handbook import Handbook
 from temperbook.views import routes, site
 from temperbook.views.sections import SECTIONS
 
-pytestmark = pytest.mark.xdist_group("site files")
-
 HOST = "http://site/"
 PAGES_WITH_RECORDS = ("alloys", "subjects", "elements", "colours", "cautions", "sources", "charts", "packs")
 LOADING = {"script": "src", "link": "href", "img": "src", "iframe": "src", "source": "src",

@@ -26,7 +26,8 @@ def read_handbook(root: Path | None) -> Handbook:
     from temperbook.outputs.making import checked_handbook
 
     try:
-        return checked_handbook(paths.project(root))
+        with progress("reading the records"):
+            return checked_handbook(paths.project(root))
     except DataProblems as problems:
         click.echo(str(problems), err=True)
         sys.exit(1)
@@ -39,7 +40,10 @@ def print_json(data: object) -> None:
 
 @contextmanager
 def progress(text: str) -> Iterator[None]:
-    """A line on the terminal while something takes longer than a second; silent when piped."""
+    """A line on the terminal while something takes its time; silent where nobody watches."""
+    if not sys.stderr.isatty():
+        yield
+        return
     from rich.console import Console
 
     with Console(stderr=True).status(text):

@@ -12,7 +12,7 @@ from temperbook.views.anneal_chart import AnnealChart, ObserverLane
 PITCH = 1.55  # of the height of a note's capital
 OBSERVED = (400.0, 1100.0)  # degC that the observers' lanes span
 QR = 22.0  # mm
-LIGHT_TEXT_BELOW = 800  # degC up to which figures on the glow are light
+LIGHT_TEXT_BELOW = 850  # degC up to which figures on the glow are light
 
 
 class Foot:

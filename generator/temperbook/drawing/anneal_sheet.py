@@ -188,6 +188,10 @@ def _stop(row: ChartRow, margin: float, scale: Axis, place: tuple[float, float])
     if row.stop < scale.high:
         melts = scale.x(row.stop)
         shapes.append(Stroke(melts, y, melts, y + height, "ink", BOLD * 1.5))
+        size = height * 0.24
+        x, middle = melts + size * 1.1, y + size * 0.95
+        shapes.append(Circle(x, middle, size * 0.75, fill="paper", stroke=""))
+        shapes += marks.provenance(row.stop_mark, x, middle, size)
     return shapes
 
 
