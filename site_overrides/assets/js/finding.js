@@ -3,7 +3,8 @@ export const SITE = new URL("../../", import.meta.url);
 
 export const plain = (text) =>
   text.normalize("NFD").replace(/[\u0300-\u036f]/g, "").toLowerCase();
-export const words = (text) => plain(text).match(/[\p{L}\p{N}]+/gu) ?? [];
+// "18ct" is two words, as "18 ct" is.
+export const words = (text) => plain(text).match(/\p{L}+|\p{N}+/gu) ?? [];
 
 export async function readIndex() {
   const answer = await fetch(new URL("search/search_index.json", SITE));
@@ -14,13 +15,15 @@ export async function readIndex() {
     const page = doc.location.split("#")[0];
     if (page === doc.location) pages.set(page, doc.title);
     const text = doc.text.replace(/<[^>]+>/g, " ");
-    return { ...doc, text, page, of: pages.get(page), heads: words(doc.title), body: ` ${words(text).join(" ")} ` };
+    const heads = [...words(doc.title), ...words(doc.location)];
+    return { ...doc, text, page, of: pages.get(page), heads, body: ` ${words(text).join(" ")} ` };
   });
 }
 
 // How well one entry answers: 0 where a word is missing.
 function weight(entry, asked) {
   let sum = entry.page === entry.location ? 4 : 0;
+  if (entry.page.startsWith("alloys/")) sum += 6; // what a bench asks for most
   for (const word of asked) {
     const head = entry.heads.includes(word) ? 30 : entry.heads.some((w) => w.startsWith(word)) ? 18 : 0;
     const seen = entry.body.includes(` ${word} `) ? 4 : entry.body.includes(` ${word}`) ? 2 : 0;
