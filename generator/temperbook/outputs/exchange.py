@@ -29,6 +29,7 @@ def replacing(target: Path) -> Iterator[Path]:
         _put(fresh, target)
     finally:
         shutil.rmtree(fresh, ignore_errors=True)
+        _recover(target)
 
 
 def _put(fresh: Path, target: Path) -> None:
@@ -56,7 +57,7 @@ def _old(target: Path) -> Path:
 
 
 def _recover(target: Path) -> None:
-    """Mends a start that was stopped between the two renames."""
+    """Mends what was stopped between the two renames."""
     old = _old(target)
     if old.exists() and not target.exists():
         old.rename(target)

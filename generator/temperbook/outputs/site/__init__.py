@@ -1,0 +1,1 @@
+"""The handbook as a site: MkDocs carries it, our templates and our look make it."""
