@@ -11,7 +11,7 @@ import sys
 from collections import defaultdict
 from collections.abc import Iterator
 from pathlib import Path
-from types import FrameType
+from types import FrameType, ModuleType
 from typing import Any
 
 import pytest
@@ -94,10 +94,7 @@ def test_all_problems_are_told_at_once(small: Project) -> None:
     assert lines[-1].startswith("6 problems in 6 files (")
 
 
-@pytest.fixture(scope="module")
-def problems_by_rule(
-    tmp_path_factory: pytest.TempPathFactory,
-) -> tuple[dict[str, list[Problem]], dict[Path, set[int]]]:
+def traced_run(folder: Path) -> tuple[dict[str, list[Problem]], dict[Path, set[int]]]:
     """What each rule finds in all bad examples, and the lines of the machinery that ran."""
     found: dict[str, list[Problem]] = defaultdict(list)
     ran: dict[Path, set[int]] = defaultdict(set)
@@ -113,30 +110,38 @@ def problems_by_rule(
 
     before = sys.gettrace()
     for case in CASES:
-        project = copy_small(tmp_path_factory.mktemp("bad") / "handbook")
+        project = copy_small(folder / case.name)
         lay_over(case, project)
         sys.settrace(trace)
         try:
             library, _ = load(project)
             for rule in checks.RULES:
-                found[rule.__name__.rsplit(".", 1)[1]] += rule.check(library)
+                found[short(rule)] += rule.check(library)
         finally:
             sys.settrace(before)
     return found, ran
 
 
-@pytest.mark.xdist_group("traced")
-def test_every_rule_has_a_bad_example(
-    problems_by_rule: tuple[dict[str, list[Problem]], dict[Path, set[int]]],
-) -> None:
-    """Each rule's headlines stand in the messages; a rule without one would be untested."""
+def short(rule: ModuleType) -> str:
+    return rule.__name__.rsplit(".", 1)[1]
+
+
+def test_every_rule_and_every_problem_has_a_bad_example(tmp_path: Path) -> None:
+    """Each rule breaks in some case and its headlines stand in the messages; each line that makes a problem runs."""
+    by_rule, ran = traced_run(tmp_path)
     messages = "\n".join((case / "message.txt").read_text(encoding="utf-8") for case in CASES)
     for rule in checks.RULES:
-        name = rule.__name__.rsplit(".", 1)[1]
-        headlines = {problem.text for problem in problems_by_rule[0][name]}
-        assert headlines, f"no bad example breaks {name}"
+        headlines = {problem.text for problem in by_rule[short(rule)]}
+        assert headlines, f"no bad example breaks {short(rule)}"
         for headline in headlines:
             assert f": {headline}\n" in messages
+    unreached = [
+        f"{path.parent.name}/{path.name}:{line}"
+        for path in TRACED
+        for function, line in _makes_problems(path)
+        if (path.name, function) not in ELSEWHERE and line not in ran[path]
+    ]
+    assert not unreached, "no bad example reaches these problems"
 
 
 def test_every_rule_is_registered() -> None:
@@ -144,7 +149,7 @@ def test_every_rule_is_registered() -> None:
     with_check = {
         path.stem for path in PACKAGE.glob("checks/*.py") if "\ndef check(" in path.read_text()
     }
-    assert with_check == {rule.__name__.rsplit(".", 1)[1] for rule in checks.RULES}
+    assert with_check == {short(rule) for rule in checks.RULES}
 
 
 # What the code calls to make a problem.
@@ -155,18 +160,6 @@ ELSEWHERE = {
     ("yaml_reader.py", "_too_deep"),  # see records/test_yaml_reader.py
     ("building.py", "_unknown_unit"),  # needs the whole vocabulary; see records/test_building.py
 }
-
-
-@pytest.mark.xdist_group("traced")
-@pytest.mark.parametrize("path", TRACED, ids=lambda path: f"{path.parent.name}/{path.name}")
-def test_every_problem_has_a_bad_example(
-    path: Path, problems_by_rule: tuple[dict[str, list[Problem]], dict[Path, set[int]]]
-) -> None:
-    """Each place in the code that makes a problem runs in some bad example."""
-    ran = problems_by_rule[1][path]
-    for function, line in _makes_problems(path):
-        if (path.name, function) not in ELSEWHERE:
-            assert line in ran, f"{path.name}:{line}: no bad example reaches this problem"
 
 
 def _makes_problems(path: Path) -> Iterator[tuple[str, int]]:

@@ -31,7 +31,7 @@ HOSTILE = {
     "name": """Britannia <script>alert(1)</script> & "x" {{ 7*7 }}""",
     "short": "<b>*{{7}}[[x]]",
     "also": """"><img src=x onerror=alert(1)>""",
-    "about": """#import "x" <script>alert(1)</script> {{ 7*7 }} {% raw %} [[x]] *a* & "q" onload='y'""",
+    "about": """#import "x" <script>alert(1)</script> {{ 7*7 }} {% raw %} [[x]] *a* & "q" on='y'""",
     "remark": """*a* _b_ `c` $d$ #panic("e") [[x]] <svg onload=alert(1)> {{ 7*7 }} &lt; \\u{41}""",
     "quick": """<img src=x onerror=alert(1)> #panic("q") {{ 7*7 }} [[x]] *a*""",
     "hazard": """#panic("h") <script>alert(1)</script> [[x]] *a* {{ 7*7 }} $x^2$ @y""",
@@ -104,7 +104,9 @@ def hostile_site(target: Path) -> None:
     """`target/site`, made from records in which people typed what HOSTILE holds."""
     copied_project(target)
     with changed(target / "data/alloys/silver/britannia-958.yaml") as alloy:
-        alloy["name"], alloy["short"], alloy["about"] = (HOSTILE[k] for k in ("name", "short", "about"))
+        alloy["name"], alloy["short"], alloy["about"] = (
+            HOSTILE[k] for k in ("name", "short", "about")
+        )
         alloy["also"].append(HOSTILE["also"])
         alloy["remarks"].append({"text": HOSTILE["remark"], "how": "practice"})
     with changed(target / "data/cautions/hot-into-pickle.yaml") as caution:

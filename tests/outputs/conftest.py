@@ -1,4 +1,4 @@
-"""Fixtures of the output tests: the built site, its pages as trees, the sheets and the pack as PDF."""
+"""Fixtures of the output tests: the built site, and its pages as trees."""
 
 from __future__ import annotations
 

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
 
-VOID = set("area base br col embed hr img input link meta source track wbr".split())
+# Elements that have no end tag.
+VOID = {"area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source"}
 
 
 @dataclass

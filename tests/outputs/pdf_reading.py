@@ -21,7 +21,7 @@ MM = 72 / 25.4  # points in a millimetre
 
 @dataclass(frozen=True)
 class Run:
-    """Letters of one size that stand on one line: text, height of a capital [mm], font and box [mm]."""
+    """Letters of one size on one line: text, height of a capital [mm], font, ends and line [mm]."""
 
     text: str
     cap: float

@@ -57,9 +57,13 @@ def test_a_first_build_needs_no_old_folder(tmp_path: Path, way: str) -> None:
 def test_what_was_built_stays_where_building_fails(
     old: Path, error: type[BaseException], way: str
 ) -> None:
-    with pytest.raises(error), replacing(old) as fresh:
-        (fresh / "index.html").write_text("half")
-        raise error(1)
+    def build() -> None:
+        with replacing(old) as fresh:
+            (fresh / "index.html").write_text("half")
+            raise error(1)
+
+    with pytest.raises(error):
+        build()
     assert (old / "index.html").read_text() == "old"
     assert (old / "deep" / "only-old").read_text() == "old"
     assert names(old.parent) == ["site"]
@@ -76,9 +80,14 @@ def test_a_stop_between_two_renames_is_mended_at_the_next_start(tmp_path: Path) 
     aside = tmp_path / ".site-old"
     aside.mkdir()
     (aside / "index.html").write_text("old")
-    with pytest.raises(ValueError, match="stop"), replacing(tmp_path / "site"):
-        assert (tmp_path / "site" / "index.html").read_text() == "old"
-        raise ValueError("stop")
+
+    def build() -> None:
+        with replacing(tmp_path / "site"):
+            assert (tmp_path / "site" / "index.html").read_text() == "old"
+            raise ValueError("stop")
+
+    with pytest.raises(ValueError, match="stop"):
+        build()
     assert (tmp_path / "site" / "index.html").read_text() == "old"
     assert names(tmp_path) == ["site"]
 

@@ -1,4 +1,4 @@
-"""The words of an alloy's first screen: four limits, each with its provenance or with its absence."""
+"""The words of an alloy's first screen: four limits, each with its provenance or its absence."""
 
 from __future__ import annotations
 

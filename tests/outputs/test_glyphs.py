@@ -98,9 +98,7 @@ def test_slanted_type_has_what_is_emphasised(handbook: Handbook) -> None:
     slanted = sorted((ROOT / FONTS).glob("*Italic.ttf"))
     assert slanted
     prose = [i for text in handbook.library.prose.values() for i in text.inlines()]
-    said = "".join(
-        child.text for i in prose if i.kind == "emphasis" for child in i.children
-    )
+    said = "".join(child.text for i in prose if i.kind == "emphasis" for child in i.children)
     for path in slanted:
         with TTFont(path, lazy=True) as font:
             known = font.getBestCmap()

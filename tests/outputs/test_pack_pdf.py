@@ -1,4 +1,4 @@
-"""The reading pack on both papers: complete, in our own type, every sign there, no page nearly empty."""
+"""The reading pack on both papers: complete, in our own type, no sign missing, no page empty."""
 
 from __future__ import annotations
 
@@ -91,7 +91,9 @@ def test_chapters_come_in_their_order_after_a_list_of_them(booklet: Booklet) -> 
     begun = [text.index(head, listed[-1] + len(heads[-1])) for head in heads]
     assert listed == sorted(listed)
     assert begun == sorted(begun)
-    for chapter, start, end in zip(booklet.said.chapters, begun, [*begun[1:], len(text)], strict=True):
+    for chapter, start, end in zip(
+        booklet.said.chapters, begun, [*begun[1:], len(text)], strict=True
+    ):
         first = squeezed(chapter.passages[0].said[0].text)
         assert start < text.index(first) < end, chapter.title
 
@@ -222,7 +224,9 @@ def test_texts_do_not_stand_on_each_other(booklet: Booklet) -> None:
 
 def test_the_command_says_what_it_wrote(tmp_path: Path) -> None:
     target = tmp_path / "deep" / "pack.pdf"
-    result = CliRunner().invoke(main, ["pack", PACK, "--paper", "letter", "-o", str(target), "--json"])
+    result = CliRunner().invoke(
+        main, ["pack", PACK, "--paper", "letter", "-o", str(target), "--json"]
+    )
     assert result.exit_code == 0, result.output
     told = json.loads(result.stdout)
     assert told == {"file": str(target), "paper": "letter", "bytes": target.stat().st_size}

@@ -1,4 +1,4 @@
-"""The anneal chart on every paper: sizes, words, heights of letters, type, code, and how it looks in grey."""
+"""The anneal chart on every paper: sizes, words, heights of letters, type, code, looks in grey."""
 
 from __future__ import annotations
 
@@ -35,11 +35,29 @@ from temperbook.outputs.paper import chart_sheets
 from temperbook.views import anneal_chart
 from temperbook.views.anneal_chart import AnnealChart
 
-SIZES = {"a4": (297, 210), "a3": (420, 297), "a2": (594, 420), "letter": (279.4, 215.9), "tabloid": (431.8, 279.4)}
+SIZES = {
+    "a4": (297, 210),
+    "a3": (420, 297),
+    "a2": (594, 420),
+    "letter": (279.4, 215.9),
+    "tabloid": (431.8, 279.4),
+}
 # Heights of capitals [mm] that a sheet needs to be read from 2 m and from 1 m.
-KEY, NAME, TITLE, LEAST = {"wall": 14.0, "bench": 7.0}, {"wall": 10.0, "bench": 5.0}, {"wall": 20.0, "bench": 10.0}, 3.5
+KEY, NAME, TITLE, LEAST = (
+    {"wall": 14.0, "bench": 7.0},
+    {"wall": 10.0, "bench": 5.0},
+    {"wall": 20.0, "bench": 10.0},
+    3.5,
+)
 NEARLY = 0.99
-MADE = [("a4", "bench"), ("letter", "bench"), ("a3", "bench"), ("a3", "wall"), ("a2", "wall"), ("tabloid", "wall")]
+MADE = [
+    ("a4", "bench"),
+    ("letter", "bench"),
+    ("a3", "bench"),
+    ("a3", "wall"),
+    ("a2", "wall"),
+    ("tabloid", "wall"),
+]
 PAPER = 235  # grey from which on a spot is bare paper
 DARK = 120  # grey up to which a spot is ink
 
@@ -112,9 +130,13 @@ def test_every_sheet_stands_alone(sheets: Sheets) -> None:
 
 def test_every_alloy_stands_once_and_with_its_figures(sheets: Sheets) -> None:
     names = Counter(r.text for found in sheets.texts for r in found if r.font.endswith("-Bold"))
-    assert {row.name: names[row.name] for row in sheets.rows()} == {row.name: 1 for row in sheets.rows()}
+    assert {row.name: names[row.name] for row in sheets.rows()} == {
+        row.name: 1 for row in sheets.rows()
+    }
     for row in sheets.rows():
-        page = next(p for p in sheets.texts if any(r.text == row.name and "Bold" in r.font for r in p))
+        page = next(
+            p for p in sheets.texts if any(r.text == row.name and "Bold" in r.font for r in p)
+        )
         base = next(r.base for r in page if r.text == row.name and "Bold" in r.font)
         line = [r.text for r in page if abs(r.base - base) < KEY[sheets.read_at]]
         assert row.figure in line, row
@@ -159,9 +181,9 @@ def test_texts_keep_clear_of_each_other_and_of_the_edge(sheets: Sheets) -> None:
     for number, found in enumerate(sheets.texts, 1):
         assert not overlapping(found), f"sheet {number}"
         for r in found:
-            assert 5 <= r.left, (number, r)
+            assert r.left >= 5, (number, r)
             assert r.right <= width - 5, (number, r)
-            assert 5 <= r.base - r.cap, (number, r)
+            assert r.base - r.cap >= 5, (number, r)
             assert r.base <= height - 5, (number, r)
 
 
@@ -271,7 +293,10 @@ def test_a_bench_card_on_a2_is_refused(tmp_path: Path) -> None:
     assert "a2 cannot be read as a bench sheet; it needs a4, letter, a3" in result.output
 
 
-@pytest.mark.parametrize(("size", "read_at"), [("a4", "bench"), ("letter", "bench"), ("a3", "wall"), ("a2", "wall"), ("tabloid", "wall")])
+@pytest.mark.parametrize(
+    ("size", "read_at"),
+    [("a4", "bench"), ("letter", "bench"), ("a3", "wall"), ("a2", "wall"), ("tabloid", "wall")],
+)
 def test_a_paper_is_lettered_for_its_usual_place(size: str, read_at: str) -> None:
     assert paper.usual_reading(size) == read_at
 
@@ -292,11 +317,16 @@ def test_a_workshop_s_own_alloys_fit_on_one_sheet(tmp_path: Path, handbook: Hand
 
 
 def test_an_alloy_that_is_named_twice_stands_once(tmp_path: Path) -> None:
-    result = chart("--alloys", "sterling,silver/sterling-925", "-o", str(tmp_path / "x.pdf"), "--json")
+    result = chart(
+        "--alloys", "sterling,silver/sterling-925", "-o", str(tmp_path / "x.pdf"), "--json"
+    )
     assert json.loads(result.stdout)["alloys"] == ["silver/sterling-925"]
 
 
-@pytest.mark.parametrize(("named", "suggested"), [("sterlng", "silver/sterling-925"), ("sterling,18ct yelow", "gold/18ct-yellow")])
+@pytest.mark.parametrize(
+    ("named", "suggested"),
+    [("sterlng", "silver/sterling-925"), ("sterling,18ct yelow", "gold/18ct-yellow")],
+)
 def test_an_unknown_alloy_brings_near_names(named: str, suggested: str, tmp_path: Path) -> None:
     target = tmp_path / "x.pdf"
     result = chart("--alloys", named, "-o", str(target))

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import json
 import re
+import shutil
+import subprocess
 from collections import Counter
+from itertools import pairwise
 from pathlib import Path
 from urllib.parse import unquote, urljoin, urlsplit
 
 import pytest
+from outputs.building import ROOT
 from outputs.html_tree import Element, parse
 
 from temperbook.derive.handbook import Handbook
@@ -15,7 +20,16 @@ from temperbook.views import routes, site
 from temperbook.views.sections import SECTIONS
 
 HOST = "http://site/"
-PAGES_WITH_RECORDS = ("alloys", "subjects", "elements", "colours", "cautions", "sources", "charts", "packs")
+PAGES_WITH_RECORDS = (
+    "alloys",
+    "subjects",
+    "elements",
+    "colours",
+    "cautions",
+    "sources",
+    "charts",
+    "packs",
+)
 LOADING = {"script": "src", "link": "href", "img": "src", "iframe": "src", "source": "src",
            "video": "src", "audio": "src", "object": "data", "embed": "src"}  # fmt: skip
 LARGEST = {"alloy": 400_000, "section": 200_000}  # bytes
@@ -75,7 +89,7 @@ def test_headings_leave_no_level_out(everything: dict[str, Element]) -> None:
     for address, page in everything.items():
         levels = [int(e.tag[1]) for e in page.one("main").walk() if re.fullmatch("h[1-6]", e.tag)]
         assert levels[0] == 1, address
-        assert all(b <= a + 1 for a, b in zip(levels, levels[1:], strict=False)), (address, levels)
+        assert all(b <= a + 1 for a, b in pairwise(levels)), (address, levels)
 
 
 def test_nothing_runs_that_is_not_a_file_of_ours(everything: dict[str, Element]) -> None:
@@ -140,7 +154,9 @@ def test_links_out_leave_no_trace(everything: dict[str, Element], handbook: Hand
 def test_each_link_and_anchor_leads_somewhere(
     everything: dict[str, Element], pages: dict[str, Element], built: Path
 ) -> None:
-    ids = {address.lstrip("/"): {e.attrs.get("id") for e in p.walk()} for address, p in pages.items()}
+    ids = {
+        address.lstrip("/"): {e.attrs.get("id") for e in p.walk()} for address, p in pages.items()
+    }
     wrong = set()
     count = 0
     for address, page in everything.items():
@@ -224,7 +240,9 @@ def test_a_source_says_where_each_row_went(pages: dict[str, Element], handbook: 
         listed = page.one("tbody").all("tr") if rows else []
         assert len(listed) == len(rows), source_id
         for row in rows:
-            assert routes.bearer(row.record, handbook.library) in {l.split("#")[0] for l in found}
+            assert routes.bearer(row.record, handbook.library) in {
+                link.split("#")[0] for link in found
+            }
             for place in handbook.rests_on.get(row.id, []):
                 went += 1
                 if place in handbook.figures:
@@ -252,7 +270,10 @@ def test_pages_stay_small(pages: dict[str, Element], built: Path) -> None:
 
 def test_papers_and_previews_are_offered(pages: dict[str, Element], built: Path) -> None:
     charts, packs = pages["wall-charts/anneal/"], pages["reading-packs/first-week/"]
-    for page, folder, offered in ((charts, "wall-charts/anneal", 2), (packs, "reading-packs/first-week", 2)):
+    for page, folder, offered in (
+        (charts, "wall-charts/anneal", 2),
+        (packs, "reading-packs/first-week", 2),
+    ):
         downloads = page.all("a", "download")
         assert len(downloads) == offered
         for a in downloads:
@@ -268,8 +289,27 @@ def test_papers_and_previews_are_offered(pages: dict[str, Element], built: Path)
 
 
 def test_the_search_index_holds_every_page(pages: dict[str, Element], built: Path) -> None:
-    import json
-
     index = json.loads((built / "search/search_index.json").read_text(encoding="utf-8"))
     locations = {doc["location"].split("#")[0] or "/" for doc in index["docs"]}
     assert locations == set(pages)
+
+
+def test_no_source_is_hidden_from_the_repository() -> None:
+    if not (ROOT / ".git").exists() or not shutil.which("git"):
+        pytest.skip("no repository here")
+    sources = [
+        path.relative_to(ROOT).as_posix()
+        for folder in ("generator/temperbook", "site_overrides", "data", "content", "tests")
+        for path in (ROOT / folder).rglob("*.*")
+        if path.is_file() and path.suffix != ".pyc"
+    ]
+    assert len(sources) > 500
+    asked = subprocess.run(
+        ["git", "check-ignore", "--no-index", "--stdin"],
+        cwd=ROOT,
+        input="\n".join(sources),
+        capture_output=True,
+        text=True,
+    )
+    assert asked.stdout.split() == []
+    assert not asked.stderr

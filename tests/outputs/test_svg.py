@@ -1,4 +1,4 @@
-"""Every picture as markup: well formed, told in words, and without what the content policy refuses."""
+"""Every picture as markup: well formed, told in words, nothing that the content policy refuses."""
 
 from __future__ import annotations
 
