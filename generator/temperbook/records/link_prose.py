@@ -13,7 +13,8 @@ if TYPE_CHECKING:
     from temperbook.records.load import Library
     from temperbook.records.prose import Inline, Prose
 
-# Pages that the site cannot do without: content/pages/<stem>.md.
+# Pages that the site cannot do without, home first, then in the order of its navigation:
+# content/pages/<stem>.md.
 PAGES = (
     "home",
     "alloys",

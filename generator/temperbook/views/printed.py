@@ -28,6 +28,7 @@ def all_pages(handbook: Handbook) -> list[Page]:
 
 def _charts(handbook: Handbook) -> list[Page]:
     alloys = [Link(a.name, routes.page("alloys", i)) for i, a in handbook.library.alloys.items()]
+    some = ",".join(list(handbook.library.alloys)[-2:])
     return [
         Page(
             routes.page("charts", chart_id),
@@ -36,7 +37,7 @@ def _charts(handbook: Handbook) -> list[Page]:
             PrintedShown(
                 f"{chart.title}: {chart.lead.lower()}",
                 chart.about,
-                f"temperbook chart {chart_id} --paper a3 --alloys sterling,18ct-yellow",
+                f"temperbook chart {chart_id} --paper a3 --alloys {some}",
                 pages.cautions(chart.cautions, handbook),
                 alloys=alloys,
             ),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from temperbook.records.link_prose import LINKED
 from temperbook.records.load import Library
 
 # kind of record -> folder of its pages
@@ -16,15 +17,6 @@ FOLDERS = {
     "sources": "sources",
     "charts": "wall-charts",
     "packs": "reading-packs",
-}
-# kind of a link in prose -> kind of record
-LINKED = {
-    "alloy": "alloys",
-    "caution": "cautions",
-    "source": "sources",
-    "chart": "charts",
-    "pack": "packs",
-    "subject": "subjects",
 }
 
 
@@ -73,6 +65,4 @@ def linked(target: str, library: Library) -> str:
         return target
     if kind == "page":
         return "" if name == "home" else f"{name}/"
-    if kind == "term":
-        return page("glossary", name)
     return page(LINKED[kind], name)

@@ -8,6 +8,7 @@ from typing import Any
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
 from temperbook.records import prose
+from temperbook.records.link_prose import PAGES
 from temperbook.records.models import Alloy
 from temperbook.records.names import fineness
 from temperbook.views import caution, formatting, pages, routes, source
@@ -16,19 +17,8 @@ from temperbook.views.formatting import MARKS
 from temperbook.views.pages import Link, Page
 from temperbook.views.prose import Passage
 
-# Sections of the site in the order of its navigation: stem in content/pages/ and what its page
-# lists.
-SECTIONS = (
-    "alloys",
-    "heat-colours",
-    "reduction",
-    "cautions",
-    "wall-charts",
-    "reading-packs",
-    "glossary",
-    "sources",
-    "how-we-choose",
-)
+# Sections of the site, in the order of its navigation: stems in content/pages/.
+SECTIONS = PAGES[1:]
 
 
 @dataclass(frozen=True)
@@ -86,7 +76,7 @@ class TermShown:
 
 def all_pages(handbook: Handbook) -> list[Page]:
     """Every section page and the home page."""
-    return [_page(stem, handbook) for stem in ("home", *SECTIONS)]
+    return [_page(stem, handbook) for stem in PAGES]
 
 
 def _page(stem: str, handbook: Handbook) -> Page:
