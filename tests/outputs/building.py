@@ -100,6 +100,16 @@ def copied_project(target: Path) -> None:
     (target / "site_overrides").symlink_to(ROOT / "site_overrides")
 
 
+def small_site(target: Path) -> None:
+    """`target/site`, made from the small made-up handbook with the real words and observers."""
+    shutil.copytree(ROOT / "tests/examples/small", target)
+    for folder in ("vocabulary", "observers"):
+        shutil.copytree(ROOT / "data" / folder, target / "data" / folder)
+    shutil.copy(ROOT / "mkdocs.yml", target)
+    (target / "site_overrides").symlink_to(ROOT / "site_overrides")
+    build_site(target, target / "site")
+
+
 def hostile_site(target: Path) -> None:
     """`target/site`, made from records in which people typed what HOSTILE holds."""
     copied_project(target)

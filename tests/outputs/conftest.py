@@ -10,7 +10,7 @@ import pytest
 sys.path.insert(0, str(Path(__file__).parents[1]))  # so that helpers are imported as `outputs.…`
 
 from outputs.building import ROOT, build_site, once, shared
-from outputs.html_tree import Element, parse
+from outputs.html_tree import Element, read_site
 
 
 @pytest.fixture(scope="session")
@@ -22,9 +22,4 @@ def built(tmp_path_factory: pytest.TempPathFactory) -> Path:
 @pytest.fixture(scope="session")
 def pages(built: Path) -> dict[str, Element]:
     """Every page by its address below the root: `alloys/silver/sterling-925/`."""
-    return {
-        path.parent.relative_to(built).as_posix().removeprefix(".") + "/": parse(
-            path.read_text(encoding="utf-8")
-        )
-        for path in sorted(built.rglob("index.html"))
-    }
+    return read_site(built)

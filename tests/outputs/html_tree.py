@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
+from pathlib import Path
+from urllib.parse import unquote, urljoin, urlsplit
 
 # Elements that have no end tag.
 VOID = {"area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source"}
@@ -81,3 +83,38 @@ def parse(text: str) -> Element:
     builder.close()
     assert builder.open == [builder.root], f"<{builder.open[-1].tag}> is never closed"
     return builder.root
+
+
+def read_site(folder: Path) -> dict[str, Element]:
+    """Every page of a site by its address below the root: `alloys/silver/sterling-925/`."""
+    return {
+        path.parent.relative_to(folder).as_posix().removeprefix(".") + "/": parse(
+            path.read_text(encoding="utf-8")
+        )
+        for path in sorted(folder.rglob("index.html"))
+    }
+
+
+def dead_links(pages: dict[str, Element], folder: Path) -> tuple[list[tuple[str, str]], int]:
+    """Links and files of pages that lead nowhere inside the site, and how many were followed."""
+    places = {address.lstrip("/"): page for address, page in pages.items()}
+    anchors = {a: {e.attrs.get("id", "") for e in page.walk()} | {""} for a, page in places.items()}
+    wrong, followed = [], 0
+    for address, page in places.items():
+        for element in page.walk():
+            for name in ("href", "src"):
+                given = element.attrs.get(name)
+                if given is None or element.attrs.get("rel") == "canonical":
+                    continue
+                target = urlsplit(urljoin(f"http://site/{address}", given))
+                if target.netloc != "site":
+                    continue
+                followed += 1
+                path = unquote(target.path).lstrip("/")
+                here = path if path in places else f"{path}/"
+                if here in places:
+                    if target.fragment not in anchors[here]:
+                        wrong.append((address, given))
+                elif not (folder / path).is_file():
+                    wrong.append((address, given))
+    return wrong, followed

@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, get_args
 
 from temperbook.problems import Problem, nearest
 from temperbook.records import link_prose
 from temperbook.records.figures import Figure, address
+from temperbook.records.models import ChartGroup
 from temperbook.records.names import normal
 from temperbook.records.yaml_reader import Document, Location, shown_location
 
@@ -208,6 +209,15 @@ def _landmarks(library: Library) -> Iterator[Problem]:
                     f"landmarks lacks the key `{key}`",
                     needed=f"{key}: address of a figure",
                     mend="add it; the rows of the chart are grouped by it",
+                )
+        for when in get_args(ChartGroup.model_fields["when"].annotation):
+            if when not in [group.when for group in chart.groups]:
+                yield document.problem(
+                    ("groups",),
+                    f"no group of the chart is for `{when}`",
+                    found=", ".join(group.when for group in chart.groups),
+                    needed=f"{{id: ..., title: ..., short: ..., when: {when}}}",
+                    mend="add it; an alloy whose anneal lies there would stand nowhere",
                 )
         for key, call in chart.landmarks.items():
             fault = link_prose.fault(call, known, library)

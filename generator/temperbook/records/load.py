@@ -37,6 +37,11 @@ from temperbook.records.vocabulary import Vocabulary
 from temperbook.records.yaml_reader import Document
 
 R = TypeVar("R", bound=Record)
+# Kinds of which there must be a record, and what it holds.
+NEEDED = {
+    "edition": "current.yaml with id, name, date and address",
+    "charts": "anneal.yaml, whose landmarks say how far two eyes differ",
+}
 # Folder below data/ -> the files in it that are read.
 KNOWN_FILES: dict[str, tuple[str, ...]] = {
     **dict.fromkeys(KINDS, ("*.yaml",)),
@@ -201,15 +206,16 @@ def _read_all(library: Library) -> list[Problem]:
 
 
 def _needed_records(library: Library) -> Iterator[Problem]:
+    for kind, needed in NEEDED.items():
+        if not any(known == kind for known, _ in library.documents):
+            yield Problem(
+                f"data/{kind}",
+                0,
+                "holds no record",
+                needed=f"data/{kind}/{needed}",
+                mend="write it; no page is made without it",
+            )
     known = [record_id for kind, record_id in library.documents if kind == "edition"]
-    if not known:
-        yield Problem(
-            "data/edition",
-            0,
-            "no edition record could be read",
-            needed="data/edition/current.yaml with id, name, date and address",
-            mend="write it; nothing is printed without an edition",
-        )
     for second in known[1:]:
         yield library.document(second, "edition").problem(
             (),

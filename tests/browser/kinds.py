@@ -1,0 +1,43 @@
+"""One page of each kind, and the longest of each, as they come from the records."""
+
+from __future__ import annotations
+
+from outputs.building import ROOT
+
+SECTIONS = [
+    "",
+    "alloys/",
+    "heat-colours/",
+    "reduction/",
+    "cautions/",
+    "wall-charts/",
+    "reading-packs/",
+    "glossary/",
+    "sources/",
+    "how-we-choose/",
+]
+RECORDS = [
+    "alloys/silver/sterling-925/",
+    "subjects/system/ag-cu/",
+    "elements/Cu/",
+    "heat-colours/howe/",
+    "cautions/pickle-acid/",
+    "sources/nist-agcu/",
+    "wall-charts/anneal/",
+    "reading-packs/first-week/",
+]
+EACH_KIND = [*SECTIONS, *RECORDS]
+# What tends to break a narrow page: the longest tables, names and numbers of each kind.
+LONGEST = [
+    "alloys/copper/phosphor-bronze/",
+    "alloys/copper/tough-pitch/",
+    "alloys/gold/18ct-nickel-white/",
+    "subjects/family/platinum-alloys/",
+    "subjects/bench/pickle/",
+    "sources/rio-grande-silver-hardness/",
+    "no/such/page/",
+]
+ALLOYS = [
+    f"alloys/{path.relative_to(ROOT / 'data/alloys').with_suffix('').as_posix()}/"
+    for path in sorted((ROOT / "data/alloys").rglob("*.yaml"))
+]

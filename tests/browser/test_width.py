@@ -1,0 +1,38 @@
+"""No page scrolls sideways, and nothing on it is cut off."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from browser.kinds import EACH_KIND, LONGEST
+from browser.looking import BEYOND, Open
+
+
+def check(page: Any, width: int) -> None:
+    page.set_viewport_size({"width": width, "height": 844})
+    assert page.evaluate("document.scrollingElement.scrollWidth") <= width, width
+    assert page.evaluate(BEYOND) == [], width
+
+
+@pytest.mark.parametrize("address", [*EACH_KIND, *LONGEST])
+def test_nothing_reaches_beyond_the_window(address: str, visit: Open) -> None:
+    page = visit(address, width=360).page
+    check(page, 360)
+    for details in page.locator("details:not([open]) > summary").all():
+        details.click()
+    for width in (360, 390, 1400):
+        check(page, width)
+
+
+@pytest.mark.parametrize("address", ["alloys/silver/sterling-925/", "alloys/", "", "reduction/"])
+@pytest.mark.parametrize("width", [320, 768, 1000])
+def test_in_between_and_enlarged_four_times_as_well(width: int, address: str, visit: Open) -> None:
+    check(visit(address, width=width).page, width)
+
+
+def test_the_check_itself_finds_what_is_cut(visit: Open) -> None:
+    page = visit("glossary/").page
+    page.evaluate("document.querySelector('dd').innerHTML = 'x'.repeat(900)")
+    page.evaluate("document.querySelector('dd').style.overflowWrap = 'normal'")
+    assert page.evaluate(BEYOND)
