@@ -1,7 +1,7 @@
 """Bad data of every kind: the exact text that `temperbook check` prints, and that nothing escapes.
 
-The rules of the machinery that are not reached by any bad example could be deleted without a test failing;
-the last tests trace which lines run and hold that none is left.
+The rules of the machinery that are not reached by any bad example could be deleted without a test
+failing; the last tests trace which lines run and hold that none is left.
 """
 
 from __future__ import annotations
@@ -9,7 +9,6 @@ from __future__ import annotations
 import ast
 import sys
 from collections import defaultdict
-from collections.abc import Iterator
 from pathlib import Path
 from types import FrameType, ModuleType
 from typing import Any
@@ -94,22 +93,26 @@ def test_all_problems_are_told_at_once(small: Project) -> None:
     assert lines[-1].startswith("6 problems in 6 files (")
 
 
-def traced_run(folder: Path) -> tuple[dict[str, list[Problem]], dict[Path, set[int]]]:
-    """What each rule finds in all bad examples, and the lines of the machinery that ran."""
+def traced_run(folder: Path) -> tuple[dict[str, list[Problem]], dict[str, set[int]]]:
+    """What each rule finds in all bad examples, and the lines that make a problem but never ran."""
     found: dict[str, list[Problem]] = defaultdict(list)
-    ran: dict[Path, set[int]] = defaultdict(set)
-    files = {str(path): path for path in TRACED}
+    waiting = {
+        (str(path), function): lines
+        for path in TRACED
+        for function, lines in makers(path).items()
+        if (path.name, function) not in ELSEWHERE
+    }
 
     def trace_lines(frame: FrameType, event: str, arg: Any) -> Any:
-        if event == "line":
-            ran[files[frame.f_code.co_filename]].add(frame.f_lineno)
+        waiting[(frame.f_code.co_filename, frame.f_code.co_name)].discard(frame.f_lineno)
         return trace_lines
 
     def trace(frame: FrameType, event: str, arg: Any) -> Any:
-        return trace_lines if frame.f_code.co_filename in files else None
+        lines = waiting.get((frame.f_code.co_filename, frame.f_code.co_name))
+        return trace_lines if lines else None  # once all have run, the function runs untraced
 
     before = sys.gettrace()
-    for case in CASES:
+    for case in reversed(CASES):
         project = copy_small(folder / case.name)
         lay_over(case, project)
         sys.settrace(trace)
@@ -119,7 +122,7 @@ def traced_run(folder: Path) -> tuple[dict[str, list[Problem]], dict[Path, set[i
                 found[short(rule)] += rule.check(library)
         finally:
             sys.settrace(before)
-    return found, ran
+    return found, {f"{file} {function}": lines for (file, function), lines in waiting.items()}
 
 
 def short(rule: ModuleType) -> str:
@@ -127,20 +130,17 @@ def short(rule: ModuleType) -> str:
 
 
 def test_every_rule_and_every_problem_has_a_bad_example(tmp_path: Path) -> None:
-    """Each rule breaks in some case and its headlines stand in the messages; each line that makes a problem runs."""
-    by_rule, ran = traced_run(tmp_path)
+    """Each rule breaks in some case and its headlines stand in the messages; each line that makes a
+    problem runs.
+    """
+    by_rule, silent = traced_run(tmp_path)
     messages = "\n".join((case / "message.txt").read_text(encoding="utf-8") for case in CASES)
     for rule in checks.RULES:
         headlines = {problem.text for problem in by_rule[short(rule)]}
         assert headlines, f"no bad example breaks {short(rule)}"
         for headline in headlines:
             assert f": {headline}\n" in messages
-    unreached = [
-        f"{path.parent.name}/{path.name}:{line}"
-        for path in TRACED
-        for function, line in _makes_problems(path)
-        if (path.name, function) not in ELSEWHERE and line not in ran[path]
-    ]
+    unreached = {function: lines for function, lines in silent.items() if lines}
     assert not unreached, "no bad example reaches these problems"
 
 
@@ -162,13 +162,15 @@ ELSEWHERE = {
 }
 
 
-def _makes_problems(path: Path) -> Iterator[tuple[str, int]]:
-    tree = ast.parse(path.read_text(encoding="utf-8"))
-    for function in ast.walk(tree):
+def makers(path: Path) -> dict[str, set[int]]:
+    """The lines of each function that make a problem."""
+    found: dict[str, set[int]] = defaultdict(set)
+    for function in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
         if isinstance(function, ast.FunctionDef):
             for call in ast.walk(function):
                 if isinstance(call, ast.Call) and _name(call) in MAKERS:
-                    yield function.name, call.lineno
+                    found[function.name].add(call.lineno)
+    return found
 
 
 def _name(call: ast.Call) -> str:
