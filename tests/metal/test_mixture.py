@@ -1,0 +1,105 @@
+"""Density by mixing, fineness, mass and length."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from temperbook.derive import computing
+from temperbook.derive.handbook import Handbook
+from temperbook.metal import mixture
+from temperbook.records.names import fineness
+
+# g/cm3 at 20 degC. Source: CRC Handbook of Chemistry and Physics, as periodictable gives it (see
+# tests/data).
+DENSITIES = {"Ag": 10.5, "Cu": 8.96}
+
+
+def test_sterling_by_mixing_against_its_published_density() -> None:
+    """Sources:
+
+    ESPI Metals, sterling silver data sheet, and AU Enterprises, weights and standard data: both
+    10.36 g/cm3.
+    """
+    found = mixture.density_by_mixing({"Ag": 92.5, "Cu": 7.5}, DENSITIES)
+    assert found == pytest.approx(10.36, rel=0.003)
+
+
+def test_sterling_of_the_handbook_itself(handbook: Handbook) -> None:
+    """The same with the densities that the element records adopt, and as the page shows it."""
+    library = handbook.library
+    found = computing.compute("density", {"alloy": "sterling"}, library)["density"]
+    assert found == pytest.approx(10.36, rel=0.003)
+    assert handbook.density_by_mixing["silver/sterling-925"].value == found
+    assert computing.density(library.alloys["silver/sterling-925"], library) == 10.36
+
+
+def test_half_and_half_by_volume() -> None:
+    """Equal volumes of 10 and 5 g/cm3 mix to 7.5. Source: arithmetic."""
+    shares = {"A": 100 * 10 / 15, "B": 100 * 5 / 15}
+    assert mixture.density_by_mixing(shares, {"A": 10, "B": 5}) == pytest.approx(7.5)
+
+
+@given(st.floats(0.1, 99.9), st.floats(1, 23), st.floats(1, 23))
+def test_a_mixture_lies_between_its_parts(share: float, one: float, other: float) -> None:
+    found = mixture.density_by_mixing({"A": share, "B": 100 - share}, {"A": one, "B": other})
+    assert min(one, other) - 1e-9 <= found <= max(one, other) + 1e-9
+
+
+def test_refused_mixtures() -> None:
+    with pytest.raises(ValueError, match="shares sum to 99, not to 100"):
+        mixture.density_by_mixing({"Ag": 92.5, "Cu": 6.5}, DENSITIES)
+    with pytest.raises(KeyError):
+        mixture.density_by_mixing({"Ag": 92.5, "Zn": 7.5}, DENSITIES)
+
+
+@pytest.mark.parametrize(
+    ("carat", "per_mille"), [(24, 1000), (22, 916.67), (18, 750), (14, 583.33), (12, 500), (9, 375)]
+)
+def test_fineness(carat: float, per_mille: float) -> None:
+    """A carat is the twenty-fourth part. Source: definition.
+
+    Law rounds: 22 ct is marked 916, 14 ct 585, which is more than fourteen parts in twenty-four.
+    """
+    assert mixture.fineness_from_carat(carat) == pytest.approx(per_mille, abs=0.005)
+
+
+@pytest.mark.parametrize("carat", [0, -1, 24.01, 999, math.nan])
+def test_refused_carats(carat: float) -> None:
+    with pytest.raises(ValueError, match="carat"):
+        mixture.fineness_from_carat(carat)
+
+
+@pytest.mark.parametrize(
+    ("carat", "alloy"), [(22, "gold/22ct-yellow"), (18, "gold/18ct-rose"), (9, "gold/9ct-yellow")]
+)
+def test_carats_of_the_records(carat: float, alloy: str, handbook: Handbook) -> None:
+    """The records' own gold reaches the fineness of their carat, within the law's rounding."""
+    shown = fineness(handbook.library.alloys[alloy])
+    assert int(shown) == pytest.approx(mixture.fineness_from_carat(carat), abs=1)
+
+
+def test_mass_and_length() -> None:
+    """Source: definition; volume is kept."""
+    assert mixture.mass(10.36, 36, 60) == pytest.approx(22.3776)
+    assert mixture.length_after(60, 36, 9) == 240
+
+
+@given(st.floats(0.1, 1000), st.floats(0.01, 1000), st.floats(0.01, 1000))
+def test_worked_metal_weighs_what_it_weighed(length: float, before: float, after: float) -> None:
+    longer = mixture.length_after(length, before, after)
+    assert mixture.mass(8.9, after, longer) == pytest.approx(mixture.mass(8.9, before, length))
+
+
+@pytest.mark.parametrize("bad", [0, -1, math.nan, math.inf])
+def test_refused_sizes(bad: float) -> None:
+    for position in range(3):
+        sizes = [8.9, 10.0, 100.0]
+        sizes[position] = bad
+        with pytest.raises(ValueError, match="above zero"):
+            mixture.mass(*sizes)
+        with pytest.raises(ValueError, match="above zero"):
+            mixture.length_after(*sizes)
