@@ -32,7 +32,9 @@ def test_every_way_of_knowing_is_explained() -> None:
 
 def test_every_folder_of_the_generator_is_named() -> None:
     text = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
-    folders = [p.name for p in (ROOT / "generator/temperbook").iterdir() if (p / "__init__.py").exists()]
+    folders = [
+        p.name for p in (ROOT / "generator/temperbook").iterdir() if (p / "__init__.py").exists()
+    ]
     assert len(folders) >= 8
     for folder in folders:
         assert f"`generator/temperbook/{folder}/`" in text

@@ -14,7 +14,7 @@ from temperbook.drawing.pictures import PICTURES, PictureFacts, draw
 from temperbook.drawing.shapes import Circle, Glow, Line, Picture, Polygon, Rect, Shape, Text
 from temperbook.outputs import svg
 from temperbook.paths import project
-from temperbook.records.load import load
+from temperbook.records.load import Library, load
 
 NAMES = (
     "grain-cast", "grain-worked", "grain-annealed", "grain-overheated", "grain-row",
@@ -230,3 +230,7 @@ def test_pictures_without_observers_still_stand() -> None:
     for name in ("heat-scale", "heat-scale-tall"):
         picture = draw(name, PictureFacts(facts().glow_colour, ()))
         assert any(text.text == "1100" for text in texts(picture))
+
+
+def test_the_words_of_the_vocabulary_are_the_pictures_that_are_drawn(library: Library) -> None:
+    assert set(library.vocabulary.words["picture"]) == set(PICTURES)

@@ -33,7 +33,8 @@ def test_sterling_of_the_handbook_itself(handbook: Handbook) -> None:
     library = handbook.library
     found = computing.compute("density", {"alloy": "sterling"}, library)["density"]
     assert found == pytest.approx(10.36, rel=0.003)
-    assert handbook.density_by_mixing["silver/sterling-925"].value == found
+    mixed = handbook.figure("silver/sterling-925#density@name=by-mixing").figure
+    assert (mixed.value, mixed.how) == (found, "computed")
     assert computing.density(library.alloys["silver/sterling-925"], library) == 10.36
 
 

@@ -8,7 +8,7 @@ from outputs.html_tree import Element
 
 from temperbook.derive.handbook import Handbook
 from temperbook.views import routes
-from temperbook.views.alloy import NONE_FOUND, large
+from temperbook.views.alloy_limits import NONE_FOUND, large
 
 LABELS = ["Anneal", "Between anneals", "Cooling", "Do not exceed"]
 MARKS = {"published", "judged", "computed", "practice", "memory"}

@@ -6,6 +6,7 @@ from temperbook.checks import (
     composition_sums_to_100,
     evidence_grade_suffices,
     figure_agrees_with_evidence,
+    figure_computes,
     number_within_physical_sense,
     prose_computes,
     prose_types_no_numbers,
@@ -20,6 +21,7 @@ from temperbook.records.load import Library
 RULES = (
     provenance_is_complete,
     figure_agrees_with_evidence,
+    figure_computes,
     rule_agrees_with_evidence,
     evidence_grade_suffices,
     composition_sums_to_100,

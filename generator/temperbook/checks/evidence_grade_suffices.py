@@ -1,4 +1,5 @@
-"""A workshop page (grade D) stands behind a figure only with a reason, and never behind a caution."""
+"""A workshop page (grade D) stands behind a figure only with a reason, and never behind a
+caution."""
 
 from __future__ import annotations
 

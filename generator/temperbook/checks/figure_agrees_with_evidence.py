@@ -1,4 +1,5 @@
-"""A figure says what its rows print: same quantity, same metal, same basis, same number after conversion."""
+"""A figure says what its rows print: same quantity, same metal, same basis, same number after
+conversion."""
 
 from __future__ import annotations
 
@@ -15,7 +16,8 @@ from temperbook.records.load import Library
 from temperbook.records.vocabulary import Quantity
 from temperbook.records.yaml_reader import shown_location
 
-# Words of a row that say "the source does not restrict this"; a chosen figure may be narrower, except `of`.
+# Words of a row that say "the source does not restrict this"; a chosen figure may be narrower,
+# except `of`.
 OPEN = {"any", "not-stated"}
 Ends = tuple[float | None, float | None]
 

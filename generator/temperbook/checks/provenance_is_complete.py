@@ -14,7 +14,8 @@ REASONED = ("chosen", "applied")
 
 
 def check(library: Library) -> Iterator[Problem]:
-    """Statements that were read name their rows; choices give their reason; the others name no row."""
+    """Statements that were read name their rows; choices give their reason; the others name no
+    row."""
     for placed in all_statements(library):
         stated, place = placed.stated, shown_location(placed.at)
         if stated.how in READ and not stated.from_:

@@ -37,11 +37,11 @@ def _subjects(placed: Placed, rows: list[Evidence], library: Library) -> Iterato
         if row.quantity != QUANTITY[key] or row.record not in (placed.record, *groups):
             yield placed.document.problem(
                 placed.at,
-                f"{shown_location(placed.at)} rests on a row that speaks of something else ({row.id})",
+                f"{shown_location(placed.at)} rests on a row of something else ({row.id})",
                 found=f"{row.quantity} of {row.record}",
                 needed=f"{QUANTITY[key]} of {placed.record}"
                 + (f", or applied from {', '.join(alloy.subjects)}" if alloy else ""),
-                mend="name the right row; a rule of a system or family is `how: applied`, with `why`",
+                mend="name the right row; a rule of a system or family is `how: applied`",
             )
 
 
@@ -58,5 +58,5 @@ def _words(placed: Placed, rule: Rule, rows: list[Evidence]) -> Iterator[Problem
             f"{shown_location(placed.at)}.rule differs from its rows",
             found=rule.rule,
             needed=" or ".join(sorted(set(said))),
-            mend="look at the source; correct the rule or the row, or write `how: chosen` and `why`",
+            mend="look at the source; correct the rule or the row, or write `how: chosen`",
         )

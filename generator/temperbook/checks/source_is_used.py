@@ -1,4 +1,5 @@
-"""A source record without a row is a claim that nothing rests on, unless its table is data of its own."""
+"""A source record without a row is a claim that nothing rests on, unless its table is data of
+its own."""
 
 from __future__ import annotations
 

@@ -3,13 +3,18 @@
 from __future__ import annotations
 
 import logging
-import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
-from temperbook import paths
 from temperbook.commands.reading import progress, read_handbook
+
+if TYPE_CHECKING:
+    from temperbook.derive.handbook import Handbook
+
+# The file that says that a folder was left by a build and may be replaced by the next.
+MARK = ".temperbook-build"
 
 
 @click.command()
@@ -35,19 +40,34 @@ def command(project: Path | None, only: str | None, out: Path) -> None:
       temperbook build --only paper --out /tmp/print
     """
     from temperbook.outputs.exchange import replacing
+    from temperbook.outputs.typeset.compile import TypesetError
 
-    with replacing(out) as fresh:
-        if only == "paper":
-            made = _paper(project, fresh)
-        else:
-            made = _site(project, fresh, paper=only is None)
+    handbook = read_handbook(project)
+    _hold_own(out)
+    try:
+        with replacing(out) as fresh:
+            if only == "paper":
+                made = _paper(handbook, fresh)
+            else:
+                made = _site(handbook, fresh, paper=only is None)
+            (fresh / MARK).write_text(f"{handbook.library.edition.name}\n", encoding="utf-8")
+    except TypesetError as error:
+        raise click.ClickException(f"a sheet could not be set: {error}") from error
     click.echo(f"{made} in {out}{'' if only == 'paper' else '; open ' + str(out / 'index.html')}")
 
 
-def _paper(project: Path | None, folder: Path) -> str:
+def _hold_own(out: Path) -> None:
+    """Refuses to replace a folder that holds something and was not left by a build."""
+    if out.exists() and any(out.iterdir()) and not (out / MARK).exists():
+        raise click.UsageError(
+            f"{out} holds files that no build left there, and a build replaces its folder as a "
+            "whole; name another folder, or empty this one"
+        )
+
+
+def _paper(handbook: Handbook, folder: Path) -> str:
     from temperbook.outputs.paper import all_papers
 
-    handbook = read_handbook(project)
     with progress("charts and packs"):
         papers = all_papers(handbook)
     for address, content in papers.files.items():
@@ -57,22 +77,17 @@ def _paper(project: Path | None, folder: Path) -> str:
     return f"{len(papers.files)} files"
 
 
-def _site(project: Path | None, folder: Path, *, paper: bool) -> str:
+def _site(handbook: Handbook, folder: Path, *, paper: bool) -> str:
     from mkdocs.commands.build import build
-    from mkdocs.exceptions import Abort, PluginError
+    from mkdocs.exceptions import Abort
 
     from temperbook.outputs.site.configuring import configuration
 
-    root = paths.project(project).root
     logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(message)s")
-    config = configuration(root, folder, paper=paper)
+    config = configuration(handbook, folder, paper=paper)
     try:
         with progress("the handbook"):
             build(config)
-    except PluginError as error:
-        click.echo(str(error).strip(), err=True)
-        sys.exit(1)
     except Abort as error:
-        click.echo(f"The site was not made: {error}", err=True)
-        sys.exit(1)
+        raise click.ClickException(f"the site was not made: {error}") from error
     return f"{sum(1 for _ in folder.rglob('index.html'))} pages"

@@ -20,7 +20,10 @@ def applies(caution: Caution, alloy: Alloy) -> bool:
     rule = caution.applies
     if rule.record_only:
         return False
-    by_element = any(alloy.composition.get(e, 0) >= share for e, share in rule.elements.items())
+    by_element = any(
+        e in alloy.composition and alloy.composition[e] >= share
+        for e, share in rule.elements.items()
+    )
     return rule.always or by_element or alloy.family in rule.families
 
 

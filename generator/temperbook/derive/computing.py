@@ -10,7 +10,7 @@ from temperbook.metal import register
 from temperbook.records import names
 from temperbook.records.figures import Figure
 from temperbook.records.load import Library
-from temperbook.records.models import Alloy
+from temperbook.records.models import Alloy, Record
 
 
 def compute(formula: str, inputs: Mapping[str, Any], library: Library) -> dict[str, float]:
@@ -56,7 +56,7 @@ def element_densities(library: Library) -> dict[str, float]:
 def density(alloy: Alloy, library: Library) -> float:
     """Density [g/cm3] of an alloy: the adopted figure, else by mixing."""
     for figure in alloy.figures.get("density", []):
-        low, high = figure.ends
+        low, high = figure.ends  # none where the figure itself is still to be computed
         if low is not None and high is not None:
             return (low + high) / 2
     return register.compute(
@@ -64,22 +64,31 @@ def density(alloy: Alloy, library: Library) -> float:
     )["density"]
 
 
-def density_figure(alloy: Alloy, library: Library) -> Figure | None:
-    """The alloy's density by mixing as a computed figure; None where an element's density is
-    missing."""
-    try:
-        value = compute("density", {"alloy": alloy.id}, library)["density"]
-    except KeyError:
-        return None
-    inputs = {s: f"{share:g} percent" for s, share in alloy.composition.items()}
-    return Figure(
-        value=value,
-        unit="g/cm3",
-        name="by mixing",
-        how="computed",
-        formula="density",
-        inputs=inputs,
-    )
+def completed(record: Record, library: Library) -> Record:
+    """The record with its computed figures filled in; an alloy gets its density by mixing as well.
+
+    Errors: as `compute`; the check `figure_computes` finds them before.
+    """
+    given: dict[str, list[Figure]] = getattr(record, "figures", {})
+    figures = {q: [filled(q, figure, library) for figure in found] for q, found in given.items()}
+    if isinstance(record, Alloy) and record.composition.keys() <= element_densities(library).keys():
+        mixed = Figure(
+            unit="g/cm3",
+            name="by mixing",
+            how="computed",
+            formula="density",
+            inputs={"alloy": record.id},
+        )
+        figures.setdefault("density", []).append(filled("density", mixed, library))
+    return record.model_copy(update={"figures": figures})
+
+
+def filled(quantity: str, figure: Figure, library: Library) -> Figure:
+    """A computed figure with its value: the output of its formula that is named as the quantity."""
+    if figure.how != "computed" or figure.formula is None:
+        return figure
+    value = compute(figure.formula, figure.inputs, library)[quantity]
+    return figure.model_copy(update={"value": value})
 
 
 def unit_of(formula: str, output: str) -> str:

@@ -4,14 +4,14 @@ sources."""
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from temperbook.derive import cautions, computing, glow
 from temperbook.records import addresses
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
-from temperbook.records.load import Library
+from temperbook.records.load import FIGURE_KINDS, Library
 from temperbook.records.models import Alloy, Caution
 
 
@@ -100,14 +100,6 @@ class Handbook:
         return dict(found)
 
     @cached_property
-    def density_by_mixing(self) -> dict[str, Figure]:
-        """Computed density of each alloy whose elements have one."""
-        found = {
-            i: computing.density_figure(a, self.library) for i, a in self.library.alloys.items()
-        }
-        return {i: figure for i, figure in found.items() if figure}
-
-    @cached_property
     def glow(self) -> glow.GlowScale:
         """The colours of heat as the chart and the pages show them."""
         return glow.scale(self.library.project)
@@ -122,5 +114,11 @@ def statements(alloy: Alloy) -> list[tuple[str, Provenance]]:
 
 
 def derive(library: Library) -> Handbook:
-    """The handbook of a library that has no problems."""
-    return Handbook(library)
+    """The handbook of a library that has no problems, its computed figures filled in."""
+    records = {
+        kind: {i: computing.completed(record, library) for i, record in found.items()}
+        if kind in FIGURE_KINDS
+        else found
+        for kind, found in library.records.items()
+    }
+    return Handbook(replace(library, records=records))

@@ -1,6 +1,7 @@
 """What a glowing black body looks like: Planck's law seen by the CIE 1931 standard observer.
 
-Up to about 1630 degC its chromaticity lies outside sRGB and its hue is clipped; below about 690 degC
+Up to about 1630 degC its chromaticity lies outside sRGB and its hue is clipped; below about 690
+degC
 nothing but pure red is left, so that brightness does the telling.
 Clean bright metal is no black body: it shines far less at the same heat.
 """

@@ -90,7 +90,8 @@ class Remark(Provenance):
 
 
 def basis_text(value: str | float) -> str:
-    """A basis key's value as an address writes it: `37` and not `37.0`, `dark-red` for `dark red`."""
+    """A basis key's value as an address writes it: `37` and not `37.0`, `dark-red` for `dark
+    red`."""
     if isinstance(value, (int, float)):
         return f"{value:g}"
     return re.sub(r"[^0-9a-z.]+", "-", value.lower()).strip("-") if " " in value else value

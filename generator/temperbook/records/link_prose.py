@@ -8,10 +8,12 @@ from typing import TYPE_CHECKING
 
 from temperbook.problems import Problem, nearest
 from temperbook.records import addresses
+from temperbook.records.prose import walk
 
 if TYPE_CHECKING:
     from temperbook.records.load import Library
     from temperbook.records.prose import Inline, Prose
+    from temperbook.records.vocabulary import Vocabulary
 
 # Pages that the site cannot do without, home first, then in the order of its navigation:
 # content/pages/<stem>.md.
@@ -68,6 +70,22 @@ def problems(library: Library) -> Iterator[Problem]:
                 )
         for link in prose.links():
             yield from _link(prose, link, library)
+        yield from _pictures(prose, library.vocabulary)
+
+
+def _pictures(prose: Prose, words: Vocabulary) -> Iterator[Problem]:
+    known = words.words.get("picture", {})
+    for block in walk(prose.blocks):
+        # Without a name the parser has told of it; without words their own file has a problem.
+        if known and block.picture and block.picture not in known:
+            yield Problem(
+                prose.file,
+                block.line,
+                "calls a picture that does not exist",
+                found=f"picture:{block.picture}",
+                needed=nearest(block.picture, known),
+                mend="correct the name, or draw it in generator/temperbook/drawing/",
+            )
 
 
 def fault(call: str, known: Mapping[str, object], library: Library) -> Fault | None:

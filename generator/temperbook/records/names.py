@@ -39,7 +39,8 @@ def fineness(alloy: Alloy) -> str:
 
 
 def find(name: str, alloys: Mapping[str, Alloy]) -> Found:
-    """The alloys that a name means: an exact name or alias first, then a fineness, then a part of a name."""
+    """The alloys that a name means: an exact name or alias first, then a fineness, then a part
+    of a name."""
     wanted = normal(name)
     exact = [i for i, a in alloys.items() if wanted in _names(i, a)]
     if exact:

@@ -1,6 +1,7 @@
 """Prose from content/: Markdown parsed once into blocks that pages and print both draw.
 
-`[[address]]` calls a figure, `[[=formula key=value -> output]]` a computed number, `[[in 6 mm]]` a given
+`[[address]]` calls a figure, `[[=formula key=value -> output]]` a computed number, `[[in 6 mm]]`
+a given
 of an example. They stay calls until a view words them, so text of a record is never run as markup.
 """
 
@@ -20,7 +21,8 @@ from temperbook.problems import Problem
 
 @dataclass(frozen=True)
 class Inline:
-    """A piece of running text. Kinds: text, strong, emphasis, code, link, figure, compute, given, break."""
+    """A piece of running text. Kinds: text, strong, emphasis, code, link, figure, compute,
+    given, break."""
 
     kind: str
     text: str = ""
@@ -31,7 +33,8 @@ class Inline:
 
 @dataclass(frozen=True)
 class Block:
-    """A block. Kinds: heading, paragraph, bullets, numbers, item, quote, table, row, cell, picture."""
+    """A block. Kinds: heading, paragraph, bullets, numbers, item, quote, table, row, cell,
+    picture."""
 
     kind: str
     level: int = 0
@@ -114,7 +117,8 @@ def plain(inlines: tuple[Inline, ...]) -> str:
 
 
 def computation(call: str) -> Computation | None:
-    """`reduction from="round 1.0" to="round 0.4" -> area`, taken apart; None where it has another form."""
+    """`reduction from="round 1.0" to="round 0.4" -> area`, taken apart; None where it has
+    another form."""
     left, arrow, output = call.partition("->")
     try:
         words = shlex.split(left)

@@ -8,7 +8,8 @@ from temperbook.problems import Problem
 
 
 def read(path: Path, shown: str) -> tuple[str, Problem | None]:
-    """The text of a file, without a byte-order mark; where it cannot be read, a problem beside it."""
+    """The text of a file, without a byte-order mark; where it cannot be read, a problem beside
+    it."""
     try:
         # Spreadsheets and some editors put a byte-order mark first; utf-8-sig takes it off.
         return path.read_text(encoding="utf-8-sig"), None

@@ -162,7 +162,8 @@ def _rule(
 
 
 def _family(document: Document, at: Location, family: str, words: Vocabulary) -> Iterator[Problem]:
-    """An alloy of an unknown family would stand in no index, and a caution for one would stand nowhere."""
+    """An alloy of an unknown family would stand in no index, and a caution for one would stand
+    nowhere."""
     allowed = words.words.get("family", {})
     if family not in allowed:
         yield document.problem(

@@ -1,4 +1,5 @@
-"""Holds evidence rows against the vocabulary: quantity, grade, words, and a printed number in a unit."""
+"""Holds evidence rows against the vocabulary: quantity, grade, words, and a printed number in a
+unit."""
 
 from __future__ import annotations
 

@@ -1,4 +1,5 @@
-"""The closed words of the handbook: quantities, what each needs, and the words of each basis key."""
+"""The closed words of the handbook: quantities, what each needs, and the words of each basis
+key."""
 
 from __future__ import annotations
 
@@ -10,7 +11,8 @@ from temperbook.records.figures import Strict, Text
 class Quantity(Strict):
     """What a quantity is called, its unit, and the basis keys without which it means nothing.
 
-    The unit `word` stands for the closed words of `words`, the unit `text` for a source's key words.
+    The unit `word` stands for the closed words of `words`, the unit `text` for a source's key
+    words.
     """
 
     label: Text

@@ -6,10 +6,10 @@ from dataclasses import dataclass
 
 from temperbook.derive.handbook import Handbook
 from temperbook.records.models import ColourTable, Element, Subject
-from temperbook.views import figure_rows, pages, routes
-from temperbook.views.alloy import RemarkShown, _remark
+from temperbook.views import figure_rows, pages, routes, statements
 from temperbook.views.figure_rows import Group, Reading
 from temperbook.views.pages import Link, Page
+from temperbook.views.statements import RemarkShown, RuleShown
 
 
 @dataclass(frozen=True)
@@ -20,6 +20,7 @@ class SubjectShown:
     about: str
     groups: list[Group]
     remarks: list[RemarkShown]
+    rules: list[RuleShown]
     readings: list[Reading]
     members: list[Link]
     legend: list[tuple[str, str]]
@@ -53,11 +54,19 @@ def shown(record: Subject | Element | ColourTable, handbook: Handbook) -> Subjec
         name=record.name,
         about=_about(record),
         groups=figure_rows.groups(record.id, record.figures, handbook),
-        remarks=[_remark(r.text, r, handbook) for r in remarks],
+        remarks=statements.remarks(remarks, handbook),
+        rules=_rules(record, handbook),
         readings=figure_rows.readings(rows, handbook, record.id),
         members=_members(record, handbook),
         legend=pages.legend(),
     )
+
+
+def _rules(record: Subject | Element | ColourTable, handbook: Handbook) -> list[RuleShown]:
+    if not isinstance(record, Subject) or record.cooling is None:
+        return []
+    words = handbook.library.vocabulary.quantities["cooling"].words
+    return [statements.rule("Cooling", words[record.cooling.rule], record.cooling, handbook)]
 
 
 def _about(record: Subject | Element | ColourTable) -> str:

@@ -15,7 +15,6 @@ def counts(handbook: Handbook) -> dict[str, Any]:
     """The counts as plain data; a figure's grade is the best among its rows."""
     library = handbook.library
     hows: Counter[str] = Counter(called.figure.how for called in handbook.figures.values())
-    hows["computed"] += len(handbook.density_by_mixing)
     grades: Counter[str] = Counter()
     for called in handbook.figures.values():
         rows = [library.evidence[i] for i in called.figure.from_]

@@ -13,10 +13,10 @@ def alloy(shown: AlloyShown) -> list[str]:
     lines = [f"{shown.name} ({shown.id}): {parts}", shown.about, ""]
     for limit in shown.limits:
         said = "; ".join(limit.said)
-        lines.append(f"{limit.label:<16} {limit.figure}" + (f"  ({said})" if said else ""))
+        lines.append(f"{limit.label:<22} {limit.figure}" + (f"  ({said})" if said else ""))
         sources = ", ".join(link.text for link in limit.sources)
         if limit.how:
-            lines.append(f"{'':<16} {limit.how}" + (f": {sources}" if sources else ""))
+            lines.append(f"{'':<22} {limit.how}" + (f": {sources}" if sources else ""))
     if shown.missing:
         lines += ["", "No published figure found: " + ", ".join(shown.missing)]
     lines += [""] + [f"{c.signal}: {c.name}. {c.quick}" for c in shown.cautions if c.immediate]

@@ -1,4 +1,5 @@
-"""The MkDocs plugin: puts the handbook's pages, charts and packs in the place of the files of content/."""
+"""The MkDocs plugin: puts the handbook's pages, charts and packs in the place of the files of
+content/."""
 
 from __future__ import annotations
 
@@ -43,13 +44,15 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
 
     def __init__(self) -> None:
         self.serving = False
+        self.given: Handbook | None = None  # a handbook that was read before MkDocs began
         self.pages: dict[str, Page] = {}
         self.papers = paper.Papers({}, {})
         self.renderer: Renderer | None = None
         self.problems: DataProblems | None = None
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
-        """Remembers whether the site is served: then problems become a page and not an exception."""
+        """Remembers whether the site is served: then problems become a page and not an
+        exception."""
         self.serving = command == "serve"
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
@@ -58,7 +61,7 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         config.extra["serving"] = self.serving
         root = Path(config.config_file_path).parent
         try:
-            handbook = checked_handbook(paths.project(root))
+            handbook = self.given or checked_handbook(paths.project(root))
         except DataProblems as problems:
             if not self.serving:
                 raise PluginError(f"\n{problems}") from problems
@@ -74,7 +77,10 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         self.renderer = Renderer(handbook, self.papers.by_page)
         self.pages = {_source(p.address): p for p in site.all_pages(handbook)}
         titles = {p.address: p.title for p in self.pages.values()}
-        config.nav = [{"Home": "index.md"}, *({titles[f"{s}/"]: _source(f"{s}/")} for s in SECTIONS)]
+        config.nav = [
+            {"Home": "index.md"},
+            *({titles[f"{s}/"]: _source(f"{s}/")} for s in SECTIONS),
+        ]
         edition = handbook.library.edition
         config.extra["edition"] = {"name": edition.name, "date": edition.date}
         config.extra["licence"] = LICENCE
@@ -100,7 +106,9 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
             page.update_date = edition["date"]
         return page
 
-    def on_page_content(self, html: str, *, page: SitePage, config: MkDocsConfig, files: Files) -> str:
+    def on_page_content(
+        self, html: str, *, page: SitePage, config: MkDocsConfig, files: Files
+    ) -> str:
         """The page's own HTML, from its template."""
         if self.problems:
             return error_page(self.problems)
@@ -108,7 +116,8 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         return self.renderer.body(self.pages[page.file.src_uri])
 
     def on_env(self, env: Environment, /, *, config: MkDocsConfig, files: Files) -> Environment:
-        """Has every text in the frame of a page escaped: titles, descriptions, names of sections."""
+        """Has every text in the frame of a page escaped: titles, descriptions, names of
+        sections."""
         env.autoescape = True
         return env
 
@@ -128,7 +137,8 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
 
 
 def _shipped(file: File, config: MkDocsConfig) -> bool:
-    """Whether a static file goes with the site: our own look does, the parent theme and print type do not."""
+    """Whether a static file goes with the site: our own look does, the parent theme and print
+    type do not."""
     own = file.src_dir is None or Path(file.src_dir) == Path(config.theme.custom_dir)
     return own and not file.src_uri.endswith(".ttf")
 
@@ -139,7 +149,9 @@ def _source(address: str) -> str:
 
 def _page_file(config: MkDocsConfig, source: str, page: Page) -> File:
     meta = {"kind": page.kind, "title": page.title, "description": page.summary}
-    head = "\n".join(f"{key}: {json.dumps(value, ensure_ascii=False)}" for key, value in meta.items())
+    head = "\n".join(
+        f"{key}: {json.dumps(value, ensure_ascii=False)}" for key, value in meta.items()
+    )
     in_nav = page.address == "" or page.address.removesuffix("/") in SECTIONS
     level = InclusionLevel.INCLUDED if in_nav else InclusionLevel.NOT_IN_NAV
     return File.generated(config, source, content=f"---\n{head}\n---\n", inclusion=level)

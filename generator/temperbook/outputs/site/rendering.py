@@ -1,4 +1,5 @@
-"""Fills a page kind's template. Everything that comes from data is escaped; pictures are our own SVG."""
+"""Fills a page kind's template. Everything that comes from data is escaped; pictures are our own
+SVG."""
 
 from __future__ import annotations
 
@@ -24,8 +25,11 @@ class Renderer:
         self.handbook, self.papers = handbook, papers
         self.drawn = 0
         self.environment = Environment(
-            loader=FileSystemLoader(TEMPLATES), autoescape=True, undefined=StrictUndefined,
-            trim_blocks=True, lstrip_blocks=True,
+            loader=FileSystemLoader(TEMPLATES),
+            autoescape=True,
+            undefined=StrictUndefined,
+            trim_blocks=True,
+            lstrip_blocks=True,
         )
         self.facts = picture_facts.of(handbook)
 
@@ -44,7 +48,8 @@ class Renderer:
         )
 
     def picture(self, name: str, alt: str = "") -> Markup:
-        """A drawn picture by name, as inline SVG; the prose's own alternative text where it has one."""
+        """A drawn picture by name, as inline SVG; the prose's own alternative text where it has
+        one."""
         self.drawn += 1
         drawn = pictures.draw(name, self.facts)
         return Markup(svg.picture(drawn, f"d{self.drawn}", alt or drawn.alt))
@@ -66,8 +71,22 @@ class Renderer:
 
 
 def _template(kind: str) -> str:
-    own = ("home", "alloy", "subject", "caution", "source", "chart", "pack", "alloys", "heat-colours",
-           "cautions", "wall-charts", "reading-packs", "glossary", "sources")
+    own = (
+        "home",
+        "alloy",
+        "subject",
+        "caution",
+        "source",
+        "chart",
+        "pack",
+        "alloys",
+        "heat-colours",
+        "cautions",
+        "wall-charts",
+        "reading-packs",
+        "glossary",
+        "sources",
+    )
     return kind if kind in own else "section"
 
 
