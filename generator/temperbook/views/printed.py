@@ -55,7 +55,7 @@ def _packs(handbook: Handbook) -> list[Page]:
             pack.title,
             PrintedShown(
                 pack.title,
-                f"{pack.subtitle} For {pack.for_}.",
+                f"{pack.subtitle}. {pack.for_}",
                 f"temperbook pack {pack_id} --paper a4",
                 pages.cautions(pack.cautions, handbook),
                 contents=[handbook.library.prose[c].title for c in pack.chapters],
