@@ -8,7 +8,7 @@ from pathlib import Path
 import click
 
 # command -> module in temperbook.commands that holds a click command named `command`
-COMMANDS = ("check", "build", "serve", "show", "chart", "pack")
+COMMANDS = ("check", "build", "serve", "show", "chart", "pack", "compute")
 
 
 class _LateGroup(click.Group):

@@ -1,0 +1,78 @@
+"""Registered formulas of flat rolling."""
+
+from __future__ import annotations
+
+from math import log
+from typing import Any
+
+from temperbook.metal import rolling
+from temperbook.metal.register.formula import Formula, Outputs, number
+
+GROOVER = "Groover, Fundamentals of Modern Manufacturing"
+
+
+def _max_draft(**given: Any) -> Outputs:
+    return {"draft": rolling.max_draft(number(given, "roll-radius"), number(given, "friction"))}
+
+
+def _roll_force(**given: Any) -> Outputs:
+    before, after = number(given, "from"), number(given, "to")
+    if not 0 < after < before:
+        raise ValueError("a pass goes from a larger thickness to a smaller one above zero")
+    strain = log(before / after)
+    stress = rolling.mean_flow_stress(
+        strain, number(given, "strength-coefficient"), number(given, "hardening-exponent")
+    )
+    length = rolling.contact_length(number(given, "roll-radius"), before - after)
+    return {
+        "contact-length": length,
+        "true-strain": strain,
+        "mean-flow-stress": stress,
+        "force": rolling.roll_force(stress, number(given, "width"), length),
+    }
+
+
+FORMULAS = (
+    Formula(
+        "max-draft",
+        "Greatest draft that the rolls bite",
+        {"roll-radius": "mm", "friction": ""},
+        {"draft": "mm"},
+        _max_draft,
+        "d = mu^2 R",
+        f"{GROOVER}, Eq. 18.8",
+        example={"roll-radius": 250, "friction": 0.12},
+        expected={"draft": 3.6},
+    ),
+    Formula(
+        "roll-force",
+        "Force on the rolls, a first estimate",
+        {
+            "width": "mm",
+            "from": "mm",
+            "to": "mm",
+            "roll-radius": "mm",
+            "strength-coefficient": "MPa",
+            "hardening-exponent": "",
+        },
+        {"contact-length": "mm", "true-strain": "", "mean-flow-stress": "MPa", "force": "N"},
+        _roll_force,
+        "L = sqrt(R (t0 - t1)); e = ln(t0/t1); Y = K e^n/(1 + n); F = Y w L",
+        f"{GROOVER}, Eqs. 17.2, 18.10 and 18.11; example 18.1",
+        example={
+            "width": 300,
+            "from": 25,
+            "to": 22,
+            "roll-radius": 250,
+            "strength-coefficient": 275,
+            "hardening-exponent": 0.15,
+        },
+        expected={
+            "contact-length": 27.386,
+            "true-strain": 0.12783,
+            "mean-flow-stress": 175.64,
+            "force": 1_443_057,
+        },
+        note="It underestimates: no plane-strain factor and no friction hill.",
+    ),
+)
