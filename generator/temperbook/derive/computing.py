@@ -40,6 +40,8 @@ def _of_alloy(formula: str, alloy: Alloy, library: Library) -> dict[str, Any]:
         return {"shares": alloy.composition, "densities": element_densities(library)}
     if "density" in needed:
         return {"density": density(alloy, library)}
+    if "composition" in needed:
+        return {"composition": alloy.composition}
     raise ValueError(f"`{formula}` takes no alloy")
 
 
@@ -93,7 +95,7 @@ def filled(quantity: str, figure: Figure, library: Library) -> Figure:
 
 def unit_of(formula: str, output: str) -> str:
     """The unit of a formula's output."""
-    return register.FORMULAS[formula].outputs[output]
+    return register.FORMULAS[formula].unit(output)
 
 
 def formula_text(formula: str) -> str:

@@ -50,7 +50,7 @@ def data(
         "formula": formula_id,
         "inputs": dict(inputs),
         "outputs": {
-            name: {"value": value, "unit": _unit(formula, name)} for name, value in outputs.items()
+            name: {"value": value, "unit": formula.unit(name)} for name, value in outputs.items()
         },
         "notes": [{"id": "formula", "text": formula.note}] if formula.note else [],
     }
@@ -62,11 +62,7 @@ def lines(formula_id: str, inputs: Mapping[str, Any], outputs: Mapping[str, floa
     given = ", ".join(f"{name} {value}" for name, value in inputs.items())
     found = [f"{formula.label}: {given}"]
     for name, value in outputs.items():
-        unit = _unit(formula, name)
+        unit = formula.unit(name)
         found.append(f"  {name:<18} {value:.{DIGITS}g}{' ' + unit if unit else ''}")
     found.append(f"  {formula.formula}  ({formula.source})")
     return [*found, f"  {formula.note}"] if formula.note else found
-
-
-def _unit(formula: Formula, name: str) -> str:
-    return "mm" if name.startswith("size-") else formula.outputs[name]

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from temperbook.metal.register import drawing, heat, reductions, rolling, wire
+from temperbook.metal.register import alloying, drawing, heat, reductions, rolling, wire
 from temperbook.metal.register.formula import Formula, Outputs
 
 FORMULAS: dict[str, Formula] = {
     formula.id: formula
-    for subject in (reductions, rolling, drawing, wire, heat)
+    for subject in (reductions, alloying, rolling, drawing, wire, heat)
     for formula in subject.FORMULAS
 }
 

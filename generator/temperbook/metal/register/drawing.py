@@ -94,6 +94,7 @@ FORMULAS = (
         example={"from": 1.0, "to": 0.5, "per-draw": 50},
         expected={"draws": 2, "size-1": 0.70711, "size-2": 0.5},
         optional={"holes": ""},
+        series="mm",
         note="The sizes follow as size-1, size-2 and so on, in millimetres.",
     ),
     Formula(

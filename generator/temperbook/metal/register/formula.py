@@ -20,7 +20,8 @@ class Formula:
     """One computation that pages, packs, records and the command may ask for by id.
 
     inputs, outputs: names with units in words. optional: inputs that may be left out, with what is
-    then taken. example: inputs whose outputs `expected` a source or arithmetic gives.
+    then taken. example: inputs whose outputs `expected` a source or arithmetic gives. series: unit
+    of outputs whose names follow from the inputs (an element, size-1), empty where there are none.
     """
 
     id: str
@@ -33,7 +34,12 @@ class Formula:
     example: Mapping[str, Any]
     expected: Mapping[str, float]
     optional: Mapping[str, Any] = field(default_factory=dict)
+    series: str = ""
     note: str = ""
+
+    def unit(self, output: str) -> str:
+        """The unit of an output. Errors: KeyError for an output that it never gives."""
+        return self.outputs[output] if output in self.outputs or not self.series else self.series
 
 
 def number(given: Mapping[str, Any], name: str) -> float:
