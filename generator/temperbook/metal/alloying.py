@@ -51,8 +51,8 @@ def hold_meltable(composition: Mapping[str, float]) -> None:
     poison = [element for element in NEVER_MELTED if composition.get(element)]
     if poison:
         raise ValueError(
-            f"a charge with {', '.join(poison)} is never melted at a bench; buy the stock, or leave "
-            "it to a licensed refiner"
+            f"a charge with {', '.join(poison)} is never melted at a bench; buy the stock or "
+            "leave it to a licensed refiner"
         )
 
 
