@@ -12,6 +12,7 @@ SECTIONS = [
     "cautions/",
     "wall-charts/",
     "reading-packs/",
+    "formulas/",
     "glossary/",
     "sources/",
     "how-we-choose/",

@@ -25,6 +25,7 @@ PAGES = (
     "cautions",
     "wall-charts",
     "reading-packs",
+    "formulas",
     "glossary",
     "sources",
     "how-we-choose",

@@ -95,7 +95,8 @@ def _computed(target: str, handbook: Handbook) -> Said:
     outputs = computing.compute(call.formula, call.inputs, handbook.library)
     text = output(call.formula, call.output, outputs[call.output])
     inputs = ", ".join(f"{key} {word}" for key, word in call.inputs.items())
-    return Said("number", text, mark="computed", title=f"computed: {call.formula}, {inputs}")
+    title = f"computed: {call.formula}, {inputs}"
+    return Said("number", text, f"formulas/#{call.formula}", "computed", title)
 
 
 def output(formula: str, name: str, value: float) -> str:

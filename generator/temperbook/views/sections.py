@@ -11,7 +11,7 @@ from temperbook.records import prose
 from temperbook.records.link_prose import PAGES
 from temperbook.records.models import Alloy
 from temperbook.records.names import fineness
-from temperbook.views import caution, formatting, pages, routes, source
+from temperbook.views import caution, formatting, formulas, pages, routes, source
 from temperbook.views import prose as spoken
 from temperbook.views.formatting import MARKS
 from temperbook.views.pages import Link, Page
@@ -195,6 +195,7 @@ LISTS = {
     "cautions": caution.listed,
     "wall-charts": _charts,
     "reading-packs": _packs,
+    "formulas": formulas.listed,
     "glossary": terms,
     "sources": source.listed,
 }

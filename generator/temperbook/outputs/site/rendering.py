@@ -71,23 +71,8 @@ class Renderer:
 
 
 def _template(kind: str) -> str:
-    own = (
-        "home",
-        "alloy",
-        "subject",
-        "caution",
-        "source",
-        "chart",
-        "pack",
-        "alloys",
-        "heat-colours",
-        "cautions",
-        "wall-charts",
-        "reading-packs",
-        "glossary",
-        "sources",
-    )
-    return kind if kind in own else "section"
+    """A kind's own template; a section that is prose alone has none."""
+    return kind if (TEMPLATES / f"{kind}.html").exists() else "section"
 
 
 def relative(href: str, address: str) -> str:
