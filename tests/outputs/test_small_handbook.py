@@ -65,11 +65,11 @@ def test_every_command_that_a_page_shows_works(
     assert len(shown) >= 2
     for number, (_, *words) in enumerate(shown):
         target = tmp_path / f"{number}.pdf"
-        result = CliRunner().invoke(
-            main, ["--project", str(built_small), *words, "-o", str(target)]
-        )
+        printing = words[0] in ("chart", "pack")
+        output = ["-o", str(target)] if printing else []
+        result = CliRunner().invoke(main, ["--project", str(built_small), *words, *output])
         assert result.exit_code == 0, (words, result.output)
-        assert target.read_bytes().startswith(b"%PDF-")
+        assert not printing or target.read_bytes().startswith(b"%PDF-")
 
 
 def test_chart_and_pack_are_on_paper(built_small: Path, small_handbook: Handbook) -> None:

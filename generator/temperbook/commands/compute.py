@@ -73,8 +73,12 @@ def _outputs(formula_id: str, inputs: dict[str, Any], project: Path | None) -> d
     """The register alone answers what needs no record: the records take a second to read."""
     from temperbook.metal import register
 
-    if "alloy" not in inputs:
+    takes_records = "alloy" in inputs or "densities" in register.FORMULAS[formula_id].inputs
+    if not takes_records:
         return register.compute(formula_id, inputs)
     from temperbook.derive import computing
 
-    return computing.compute(formula_id, inputs, read_handbook(project).library)
+    try:
+        return computing.compute(formula_id, inputs, read_handbook(project).library)
+    except KeyError as error:
+        raise ValueError(f"the element records have no density of {error.args[0]}") from error

@@ -24,6 +24,8 @@ def compute(formula: str, inputs: Mapping[str, Any], library: Library) -> dict[s
     if "alloy" in given:
         alloy = _alloy(str(given.pop("alloy")), library)
         given |= _of_alloy(formula, alloy, library)
+    if "densities" in register.FORMULAS[formula].inputs:
+        given.setdefault("densities", element_densities(library))
     return register.compute(formula, given)
 
 
@@ -36,8 +38,6 @@ def _alloy(name: str, library: Library) -> Alloy:
 
 def _of_alloy(formula: str, alloy: Alloy, library: Library) -> dict[str, Any]:
     needed = register.FORMULAS[formula].inputs
-    if "shares" in needed:
-        return {"shares": alloy.composition, "densities": element_densities(library)}
     if "density" in needed:
         return {"density": density(alloy, library)}
     if "composition" in needed:
@@ -61,9 +61,7 @@ def density(alloy: Alloy, library: Library) -> float:
         low, high = figure.ends  # none where the figure itself is still to be computed
         if low is not None and high is not None:
             return (low + high) / 2
-    return register.compute(
-        "density", {"shares": alloy.composition, "densities": element_densities(library)}
-    )["density"]
+    return compute("density", {"composition": alloy.composition}, library)["density"]
 
 
 def completed(record: Record, library: Library) -> Record:

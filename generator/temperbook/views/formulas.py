@@ -34,6 +34,7 @@ class FormulaShown:
     found: list[tuple[str, str]]
     source: str
     note: str
+    command: str
 
 
 def listed(handbook: Handbook) -> list[FormulaShown]:
@@ -54,7 +55,15 @@ def shown(formula: Formula) -> FormulaShown:
         found=[(name, _answer(formula, name, value)) for name, value in found.items()],
         source=formula.source,
         note=formula.note,
+        command=command(formula),
     )
+
+
+def command(formula: Formula) -> str:
+    """The example as one types it; what comes from the records is left to them."""
+    typed = (f"{k}={v}" for k, v in formula.example.items() if not isinstance(v, Mapping))
+    words = (f'"{word}"' if " " in word else word for word in typed)
+    return " ".join(["temperbook compute", formula.id, *words])
 
 
 def _input(formula: Formula, name: str) -> str:

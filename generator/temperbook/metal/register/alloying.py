@@ -5,9 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from temperbook.metal import alloying, compositions
-from temperbook.metal.register.formula import Formula, Outputs, number, share
-
-COMPOSITION = 'composition ("Ag 90, Cu 10")'
+from temperbook.metal.register.formula import COMPOSITION, Formula, Outputs, number, share
 
 
 def _alloying(**given: Any) -> Outputs:

@@ -12,6 +12,7 @@ from temperbook.metal.sections import Section
 Outputs = dict[str, float]
 
 SECTION = "section (mm)"
+COMPOSITION = 'composition ("Ag 90, Cu 10")'
 LISTED = "sizes (mm), with commas between them"
 
 

@@ -5,8 +5,15 @@ from __future__ import annotations
 from math import log
 from typing import Any
 
-from temperbook.metal import mixture, reduction, sections
-from temperbook.metal.register.formula import SECTION, Formula, Outputs, from_to, number
+from temperbook.metal import compositions, mixture, reduction, sections
+from temperbook.metal.register.formula import (
+    COMPOSITION,
+    SECTION,
+    Formula,
+    Outputs,
+    from_to,
+    number,
+)
 
 
 def _reduction(**given: Any) -> Outputs:
@@ -44,7 +51,8 @@ def _fineness(**given: Any) -> Outputs:
 
 
 def _density(**given: Any) -> Outputs:
-    return {"density": mixture.density_by_mixing(given["shares"], given["densities"])}
+    shares = compositions.parse(given["composition"])
+    return {"density": mixture.density_by_mixing(shares, given["densities"])}
 
 
 FORMULAS = (
@@ -116,12 +124,12 @@ FORMULAS = (
     Formula(
         "density",
         "Density by mixing",
-        {"shares": "percent by element", "densities": "g/cm3"},
+        {"composition": COMPOSITION, "densities": "g/cm3 by element, from the element records"},
         {"density": "g/cm3"},
         _density,
         "rho = 100 / sum(w/rho_i)",
         "ideal mixing of volumes",
-        example={"shares": {"Ag": 100.0}, "densities": {"Ag": 10.5}},
-        expected={"density": 10.5},
+        example={"composition": "Cu 90, Sn 10", "densities": {"Cu": 8.96, "Sn": 7.29}},
+        expected={"density": 8.7594},
     ),
 )
