@@ -87,3 +87,11 @@ def test_holes_of_a_plate_are_skipped_where_the_limit_allows() -> None:
 def test_a_plate_that_cannot_reach(end: float, plate: list[float], said: str) -> None:
     with pytest.raises(ValueError, match=said):
         drawing.schedule_by_holes(1.0, end, 0.2, plate)
+
+
+def test_a_draw_takes_less_than_everything() -> None:
+    for per_draw in (1.0, 1.5):
+        with pytest.raises(ValueError, match="per-draw lies between 0 and 100"):
+            drawing.schedule_by_holes(1.0, 0.7, per_draw, [0.7])
+        with pytest.raises(ValueError, match="per-draw lies between 0 and 100"):
+            drawing.even_schedule(1.0, 0.7, per_draw)

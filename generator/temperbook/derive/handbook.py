@@ -12,7 +12,7 @@ from temperbook.records import addresses
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
 from temperbook.records.load import FIGURE_KINDS, Library
-from temperbook.records.models import Alloy, Caution
+from temperbook.records.models import Alloy, Caution, ColourTable, Element, Subject
 
 
 @dataclass(frozen=True)
@@ -45,17 +45,10 @@ class Handbook:
 
     def name_of(self, record_id: str) -> str:
         """What the record that bears figures is called."""
-        library = self.library
-        for records in (
-            library.alloys,
-            library.subjects,
-            library.elements,
-            library.colours,
-            library.cautions,
-        ):
-            if record_id in records:
-                return records[record_id].name
-        raise KeyError(record_id)
+        kind = self.library.kind_of(record_id)
+        record = self.library.records[kind][record_id]
+        assert isinstance(record, (Alloy, Subject, Element, ColourTable, Caution))
+        return record.name
 
     @cached_property
     def cautions_of(self) -> dict[str, list[Caution]]:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from temperbook.metal import guards
+
 DUST = 1e-9
 NEVER_MELTED = ("As", "Be", "Cd", "Pb")  # at no bench: their fume and dust poison
 
@@ -28,8 +30,7 @@ def least_addition(
     target does not.
     Example: least_addition({"Ag": 100}, {"Ag": 92.5, "Cu": 7.5}, 92.5) -> Cu 7.5, new mass 100
     """
-    if mass <= 0:
-        raise ValueError("mass must be above zero")
+    guards.above_zero(mass=mass)
     foreign = [e for e, share in stock.items() if share > 0 and not target.get(e)]
     if foreign:
         raise ValueError(
@@ -63,11 +64,9 @@ def charge(mass: float, crop: float, scalp: float, loss: float) -> float:
     1. Formula: m / ((1 - crop)(1 - scalp)(1 - loss)). Source: conservation of mass.
     Example: charge(100, 0.1, 0.05, 0.01) -> 118.1
     """
-    if mass <= 0:
-        raise ValueError("mass must be above zero")
+    guards.above_zero(mass=mass)
     for name, part in (("crop", crop), ("scalp", scalp), ("loss", loss)):
-        if not 0 <= part < 1:
-            raise ValueError(f"{name} lies between 0 and 100 percent")
+        guards.fraction(part, name)
     return mass / ((1 - crop) * (1 - scalp) * (1 - loss))
 
 
@@ -79,8 +78,7 @@ def fineness_addition(mass: float, fineness: float, target: float) -> tuple[floa
     alloying metal, up m (t - f)/(1000 - t) of fine metal. Source: conservation of mass.
     Example: fineness_addition(100, 750, 585) -> (28.2, False)
     """
-    if mass <= 0:
-        raise ValueError("mass must be above zero")
+    guards.above_zero(mass=mass)
     if not (0 < fineness <= 1000 and 0 < target <= 1000):
         raise ValueError("a fineness lies above 0 and at most at 1000")
     if target <= fineness:

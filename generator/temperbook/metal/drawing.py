@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+from temperbook.metal import guards
+
 
 def draw_stress(
     before: float, after: float, half_angle: float, friction: float, flow_stress: float
@@ -62,7 +64,7 @@ def even_schedule(before: float, after: float, per_draw: float) -> list[float]:
     Valid for: after < before, 0 < per_draw < 1. Formula: n = ceil(ln(A0/A1) / -ln(1 - r)).
     Example: even_schedule(1.0, 0.5, 0.5) -> [0.7071, 0.5]
     """
-    _hold(before, after, 1)
+    guards.smaller_after(before, after, "a draw", "diameter")
     if not 0 < per_draw < 1:
         raise ValueError("per-draw lies between 0 and 100 percent")
     needed = 2 * math.log(before / after) / -math.log(1 - per_draw)
@@ -79,7 +81,8 @@ def schedule_by_holes(
     Errors: ValueError where a gap between holes is wider than one draw may take, or no hole is
     `after`.
     """
-    _hold(before, after, 1)
+    guards.smaller_after(before, after, "a draw", "diameter")
+    guards.fraction(per_draw, "per-draw")
     usable = sorted({h for h in holes if after <= h < before}, reverse=True)
     if after not in usable:
         raise ValueError(f"the plate has no hole of {after:g} mm")
@@ -96,7 +99,6 @@ def schedule_by_holes(
 
 
 def _hold(before: float, after: float, half_angle: float) -> None:
-    if not 0 < after < before:
-        raise ValueError("a draw goes from a larger diameter to a smaller one above zero")
+    guards.smaller_after(before, after, "a draw", "diameter")
     if not 0 < half_angle < 90:
         raise ValueError("a half-angle lies between 0 and 90 degrees")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import Literal
 
+from temperbook.metal import guards
 from temperbook.metal.sections import Section
 
 Basis = Literal["thickness", "diameter", "area"]
@@ -29,7 +30,7 @@ def area_from_linear(fraction: float) -> float:
     Valid for: 0 <= fraction < 1. Formula: 1 - (1 - r)^2. Source: geometry.
     Example: area_from_linear(0.6) -> 0.84
     """
-    _hold_fraction(fraction)
+    guards.fraction(fraction)
     return 1 - (1 - fraction) ** 2
 
 
@@ -39,7 +40,7 @@ def linear_from_area(fraction: float) -> float:
     Valid for: 0 <= fraction < 1. Formula: 1 - sqrt(1 - r). Source: geometry.
     Example: linear_from_area(0.75) -> 0.5
     """
-    _hold_fraction(fraction)
+    guards.fraction(fraction)
     return 1 - math.sqrt(1 - fraction)
 
 
@@ -50,7 +51,7 @@ def on_each_basis(fraction: float, of: Basis, stock: Stock) -> dict[str, float]:
     thickness: its side), wide sheet without spread (area, thickness: the same number).
     Errors: ValueError for a measure that the stock does not have.
     """
-    _hold_fraction(fraction)
+    guards.fraction(fraction)
     size = {"round": "diameter", "square": "thickness", "wide": "thickness"}.get(stock)
     if size is None:
         raise ValueError(f"`{stock}` is no stock; write round, square or wide")
@@ -66,16 +67,10 @@ def true_strain(before: Section, after: Section) -> float:
     """Work [1] of going from one section to another: the true strain that hardens the metal.
 
     Valid for: sections above zero. Formula: ln(A0/A1); to a flat the larger of that and ln(t0/t1),
-    since a
-    bar that spreads keeps area while its thickness counts. Source: handbook's own convention
-    (Reduction page).
+    since a bar that spreads keeps area while its thickness counts. Source: the handbook's own
+    convention (Reduction page).
     """
     by_area = math.log(before.area / after.area)
     if after.shape == "flat":
         return max(by_area, math.log(before.thickness / after.thickness))
     return by_area
-
-
-def _hold_fraction(fraction: float) -> None:
-    if not 0 <= fraction < 1:
-        raise ValueError("a reduction lies between 0 and 100 percent")

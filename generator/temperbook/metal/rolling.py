@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+from temperbook.metal import guards
+
 
 def max_draft(roll_radius: float, friction: float) -> float:
     """Greatest draft [mm] that rolls of a radius [mm] draw in by a friction coefficient [1].
@@ -11,7 +13,7 @@ def max_draft(roll_radius: float, friction: float) -> float:
     Valid for: rolling without front or back tension. Formula: mu^2 R.
     Source: groover-manufacturing, Eq. 18.8. Example: max_draft(250, 0.12) -> 3.6
     """
-    _above_zero(roll_radius=roll_radius, friction=friction)
+    guards.above_zero(roll_radius=roll_radius, friction=friction)
     return friction**2 * roll_radius
 
 
@@ -21,7 +23,7 @@ def contact_length(roll_radius: float, draft: float) -> float:
     Valid for: a draft well below the radius. Formula: sqrt(R d).
     Source: groover-manufacturing, Eq. 18.11. Example: contact_length(250, 3) -> 27.4
     """
-    _above_zero(roll_radius=roll_radius, draft=draft)
+    guards.above_zero(roll_radius=roll_radius, draft=draft)
     return math.sqrt(roll_radius * draft)
 
 
@@ -33,7 +35,7 @@ def mean_flow_stress(
     Valid for: metal that hardens as K e^n, annealed at the start. Formula: K e^n / (1 + n).
     Source: groover-manufacturing, Eq. 17.2. Example: mean_flow_stress(0.128, 275, 0.15) -> 175.7
     """
-    _above_zero(strain=strain, strength_coefficient=strength_coefficient)
+    guards.above_zero(strain=strain, strength_coefficient=strength_coefficient)
     return strength_coefficient * math.pow(strain, hardening_exponent) / (1 + hardening_exponent)
 
 
@@ -44,11 +46,5 @@ def roll_force(flow_stress: float, width: float, length: float) -> float:
     is higher. Formula: Y w L. Source: groover-manufacturing, Eq. 18.10.
     Example: roll_force(175.7, 300, 27.4) -> 1 444 254
     """
-    _above_zero(flow_stress=flow_stress, width=width, length=length)
+    guards.above_zero(flow_stress=flow_stress, width=width, length=length)
     return flow_stress * width * length
-
-
-def _above_zero(**given: float) -> None:
-    for name, value in given.items():
-        if value <= 0:
-            raise ValueError(f"{name.replace('_', '-')} must be above zero")

@@ -8,6 +8,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from temperbook.metal import guards
+
 DUST = 1e-9  # strain that is none: rounding must never cost an anneal
 RESERVE = 0.98  # share of its ceiling from which a run has no reserve
 
@@ -40,8 +42,7 @@ class Run:
 
 def strain_of(area_reduction: float) -> float:
     """True strain [1] of an area reduction [1]. Formula: -ln(1 - r). Valid for: 0 <= r < 1."""
-    if not 0 <= area_reduction < 1:
-        raise ValueError("a reduction lies between 0 and 100 percent")
+    guards.fraction(area_reduction)
     return -math.log(1 - area_reduction)
 
 

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 import math
 
+from temperbook.metal import guards
+
 
 def breaking_load(diameter: float, tensile: float) -> float:
     """Load [N] that breaks a wire: diameter [mm], tensile strength [MPa]. Formula: pi d^2/4 s.
 
     Example: breaking_load(1.0, 300) -> 235.6
     """
-    if min(diameter, tensile) <= 0:
-        raise ValueError("diameter and tensile must be above zero")
+    guards.above_zero(diameter=diameter, tensile=tensile)
     return math.pi * diameter**2 / 4 * tensile
 
 
@@ -20,6 +21,5 @@ def grains_across(diameter: float, grain_size: float) -> float:
 
     Example: grains_across(0.5, 0.05) -> 10
     """
-    if min(diameter, grain_size) <= 0:
-        raise ValueError("diameter and grain-size must be above zero")
+    guards.above_zero(diameter=diameter, grain_size=grain_size)
     return diameter / grain_size

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from typing import TypeVar
+from typing import TypeVar, cast
 
 from temperbook.paths import Project
 from temperbook.problems import Problem, count, nearest
@@ -56,7 +56,8 @@ FIGURE_KINDS = ("alloys", "subjects", "elements", "colours", "cautions")
 class Library:
     """All records of a project by kind and id, with the documents that they came from.
 
-    `lost_rows`: ids of evidence rows with a slip of their own, and of sources whose file has one.
+    `records`: every kind in the order of its ids. `lost_rows`: ids of evidence rows with a slip of
+    their own, and of sources whose file has one.
     """
 
     project: Project
@@ -68,9 +69,15 @@ class Library:
     lost_rows: set[str] = field(default_factory=set)
 
     def of(self, kind: str, model: type[R]) -> dict[str, R]:
-        """The records of one kind, by id, in the order of their ids."""
-        found = self.records.get(kind, {})
-        return {i: r for i, r in sorted(found.items()) if isinstance(r, model)}
+        """The records of one kind by id, in the order in which `records` holds them."""
+        return cast(dict[str, R], self.records.get(kind, {}))
+
+    def kind_of(self, record_id: str) -> str:
+        """The kind of the record that bears figures under this id. Errors: KeyError for none."""
+        for kind in FIGURE_KINDS:
+            if record_id in self.records.get(kind, {}):
+                return kind
+        raise KeyError(record_id)
 
     @property
     def alloys(self) -> dict[str, Alloy]:
@@ -247,9 +254,9 @@ def _stray_files(project: Project) -> Iterator[Problem]:
 def _read_kind(library: Library, kind: str, model: type[Record]) -> list[Problem]:
     folder = library.project.data / kind
     found: list[Problem] = []
-    for path in sorted(folder.rglob("*.yaml")):
+    paths = {p.relative_to(folder).with_suffix("").as_posix(): p for p in folder.rglob("*.yaml")}
+    for due, path in sorted(paths.items()):
         document = yaml_reader.read(path, library.project.shown(path))
-        due = path.relative_to(folder).with_suffix("").as_posix()
         library.documents[(kind, due)] = document
         found += document.problems
         if document.data is None:

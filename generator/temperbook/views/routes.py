@@ -27,18 +27,9 @@ def page(kind: str, record_id: str) -> str:
     return f"{FOLDERS[kind]}/{record_id}/"
 
 
-def kind_of(record_id: str, library: Library) -> str:
-    """The kind of the record that bears figures under this id. Errors: KeyError where there is
-    none."""
-    for kind in ("alloys", "subjects", "elements", "colours", "cautions"):
-        if record_id in library.records.get(kind, {}):
-            return kind
-    raise KeyError(record_id)
-
-
 def bearer(record_id: str, library: Library) -> str:
     """Address of the page of a record that bears figures."""
-    return page(kind_of(record_id, library), record_id)
+    return page(library.kind_of(record_id), record_id)
 
 
 def figure(address: str, library: Library) -> str:

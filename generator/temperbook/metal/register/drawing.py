@@ -5,15 +5,14 @@ from __future__ import annotations
 from math import log
 from typing import Any
 
-from temperbook.metal import drawing, rolling
+from temperbook.metal import drawing, guards, rolling
 from temperbook.metal.register.formula import LISTED, Formula, Outputs, number, share
 from temperbook.metal.register.rolling import GROOVER
 
 
 def _draw_force(**given: Any) -> Outputs:
     before, after = number(given, "from"), number(given, "to")
-    if not 0 < after < before:
-        raise ValueError("a draw goes from a larger diameter to a smaller one above zero")
+    guards.smaller_after(before, after, "a draw", "diameter")
     strain = 2 * log(before / after)
     flow = rolling.mean_flow_stress(
         strain, number(given, "strength-coefficient"), number(given, "hardening-exponent")

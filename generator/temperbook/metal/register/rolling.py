@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import log
 from typing import Any
 
-from temperbook.metal import rolling
+from temperbook.metal import guards, rolling
 from temperbook.metal.register.formula import Formula, Outputs, number
 
 GROOVER = "Groover, Fundamentals of Modern Manufacturing"
@@ -17,8 +17,7 @@ def _max_draft(**given: Any) -> Outputs:
 
 def _roll_force(**given: Any) -> Outputs:
     before, after = number(given, "from"), number(given, "to")
-    if not 0 < after < before:
-        raise ValueError("a pass goes from a larger thickness to a smaller one above zero")
+    guards.smaller_after(before, after, "a pass", "thickness")
     strain = log(before / after)
     stress = rolling.mean_flow_stress(
         strain, number(given, "strength-coefficient"), number(given, "hardening-exponent")
