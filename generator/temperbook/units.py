@@ -48,7 +48,37 @@ PINT_NAMES = {
     "count": "dimensionless",
     "cd/m2": "cd/m**2",
     "nm": "nm",
+    "u": "unified_atomic_mass_unit",
+    "J/g": "J/g",
+    "kJ/kg": "kJ/kg",
+    "cal/g": "calorie/g",
+    "J/g/K": "J/g/K",
+    "kJ/kg/K": "kJ/kg/K",
+    "J/kg/K": "J/kg/K",
+    "kJ/mol": "kJ/mol",
+    "J/mol": "J/mol",
+    "cal/mol": "calorie/mol",
+    "J/mol/K": "J/mol/K",
 }
+
+# Units of one kind by their size in the first: exact by definition, so that what people type at a
+# key needs no pint. An ounce is the troy ounce, in which precious metal is dealt.
+LENGTHS = {"mm": 1.0, "um": 0.001, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}
+MASSES = {"g": 1.0, "kg": 1000.0, "ozt": 31.1034768, "oz": 31.1034768, "dwt": 31.1034768 / 20}
+POUND, SQUARE_INCH = 4.4482216152605, 25.4**2  # N, mm2
+STRESSES = {
+    "MPa": 1.0,
+    "N/mm2": 1.0,
+    "GPa": 1000.0,
+    "kgf/mm2": 9.80665,
+    "psi": POUND / SQUARE_INCH,
+    "ksi": 1000 * POUND / SQUARE_INCH,
+}
+TIMES = {"min": 1.0, "s": 1 / 60, "h": 60.0, "d": 1440.0}
+DENSITIES = {"g/cm3": 1.0, "kg/m3": 0.001}
+MOLAR = {"kJ/mol": 1.0, "J/mol": 0.001, "cal/mol": 0.004184}
+EXACT = (LENGTHS, MASSES, STRESSES, TIMES, DENSITIES, MOLAR)
+TEMPERATURES = ("degC", "degF", "K")
 
 
 @cache
@@ -73,8 +103,10 @@ def known() -> list[str]:
 @cache
 def same_kind(unit: str, other: str) -> bool:
     """Whether a value in `unit` can be given in `other`."""
-    if unit == other:
+    if unit == other or _scale(unit, other) or {unit, other} <= {*TEMPERATURES}:
         return True
+    if not {unit, other} <= PINT_NAMES.keys():
+        return False
     registry = _registry()
     return bool(registry.Unit(PINT_NAMES[unit]).is_compatible_with(PINT_NAMES[other]))
 
@@ -87,6 +119,27 @@ def convert(value: float, unit: str, to: str) -> float:
     """
     if unit == to:
         return value
+    scale = _scale(unit, to)
+    if scale:
+        return value * scale[unit] / scale[to]
+    if {unit, to} <= {*TEMPERATURES}:
+        return _from_celsius(_celsius(value, unit), to)
     registry = _registry()
     quantity = registry.Quantity(value, PINT_NAMES[unit])
     return float(quantity.to(PINT_NAMES[to]).magnitude)
+
+
+def _scale(unit: str, other: str) -> dict[str, float] | None:
+    return next((scale for scale in EXACT if unit in scale and other in scale), None)
+
+
+def _celsius(value: float, unit: str) -> float:
+    if unit == "degF":
+        return (value - 32) / 1.8
+    return value - 273.15 if unit == "K" else value
+
+
+def _from_celsius(value: float, unit: str) -> float:
+    if unit == "degF":
+        return value * 1.8 + 32
+    return value + 273.15 if unit == "K" else value
