@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from temperbook.metal import brightness
+from temperbook.metal import brightness, register
 
 
 @pytest.mark.parametrize(
@@ -33,3 +33,19 @@ def test_a_black_body_looks_as_hot_as_it_is() -> None:
 def test_what_no_surface_or_pyrometer_has(emissivity: float, wavelength: float) -> None:
     with pytest.raises(ValueError, match="lies"):
         brightness.apparent(700, emissivity, wavelength)
+
+
+def test_it_refuses_what_no_metal_has() -> None:
+    with pytest.raises(ValueError, match=r"above -273\.15"):
+        brightness.apparent(-300, 0.5)
+    with pytest.raises(ValueError, match="can look so hot"):
+        brightness.true(20000, 0.01)
+
+
+def test_beyond_wiens_law_it_is_told() -> None:
+    """Wien's approximation serves below 3000 um K: 0.65 um at 4615 K."""
+    formula = register.FORMULAS["brightness-temperature"]
+    for temperature, told in ((4200, False), (4500, True)):
+        inputs = {"temperature": temperature, "emissivity": 0.9}
+        found = dict(formula.said(register.compute(formula.id, inputs)))
+        assert ("beyond-wien" in found) is told

@@ -14,8 +14,9 @@ import scipy.constants
 from hypothesis import given
 from hypothesis import strategies as st
 
-from temperbook.derive.glow import BRIGHTEST, DIMMEST, SOOT, GlowScale, scale
-from temperbook.metal import heat_colour
+from temperbook.derive.glow import GlowScale, scale
+from temperbook.metal import heat_colour, register
+from temperbook.metal.heat_colour import BRIGHTEST, DIMMEST, SOOT
 from temperbook.paths import Project
 
 ZERO = 273.15
@@ -174,3 +175,50 @@ def test_scale_of_brightness_is_logarithmic() -> None:
     assert heat_colour.shown_colour(seen, (0, 0, 0), DIMMEST, BRIGHTEST) == "#800000"
     full = heat_colour.Glow(0.6, 0.4, 2 * BRIGHTEST, False, (1.0, 0.5, 0.0))
     assert heat_colour.shown_colour(full, (0, 0, 0), DIMMEST, BRIGHTEST) == "#ffbc00"
+
+
+# -- the registered formula
+
+NAMES = {"one": [["dark red", 550.0, 600.0], ["cherry", 700.0, 750.0], ["red", 740.0, 800.0]]}
+
+
+@pytest.mark.parametrize("kelvin", [1000, 1200, 1600])
+def test_the_formula_says_what_is_published(kelvin: int, glow: GlowScale) -> None:
+    """Source: Radiance project; the colour code is the chart's own."""
+    tables = {"observer": glow.observer, "colour-names": {}}
+    found = register.compute("heat-colour", {"temperature": kelvin - ZERO}, tables).outputs
+    assert (found["x"], found["y"]) == pytest.approx(RADIANCE[kelvin], abs=2e-5)
+    assert found["hex"] == glow.colour(kelvin - ZERO)
+    assert found["in-gamut"] is False
+
+
+def test_it_says_that_bright_metal_is_no_black_body(glow: GlowScale) -> None:
+    tables = {"observer": glow.observer, "colour-names": NAMES}
+    formula = register.FORMULAS["heat-colour"]
+    hot = register.compute("heat-colour", {"temperature": 650}, tables)
+    assert "bright metal" in dict(formula.said(hot))["formula"]
+    assert "clipped" in dict(formula.said(hot))
+    white = register.compute("heat-colour", {"temperature": 1700}, tables)
+    assert white.outputs["in-gamut"] is True
+    assert "clipped" not in dict(formula.said(white))
+
+
+@pytest.mark.parametrize(
+    ("temperature", "said"),
+    [
+        (500, "below dark red"),
+        (550, "dark red"),
+        (650, "between dark red and cherry"),
+        (745, "cherry or red"),
+        (900, "above red"),
+    ],
+)
+def test_what_an_observer_calls_it(temperature: float, said: str) -> None:
+    assert heat_colour.named([tuple(row) for row in NAMES["one"]], temperature) == said
+
+
+@pytest.mark.parametrize("temperature", [20, 299, 3001, -300])
+def test_what_does_not_glow(temperature: float, glow: GlowScale) -> None:
+    tables = {"observer": glow.observer, "colour-names": {}}
+    with pytest.raises(ValueError, match="between 300 and 3000 degC"):
+        register.compute("heat-colour", {"temperature": temperature}, tables)

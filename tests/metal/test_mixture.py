@@ -53,7 +53,7 @@ def test_a_mixture_lies_between_its_parts(share: float, one: float, other: float
 def test_refused_mixtures() -> None:
     with pytest.raises(ValueError, match="shares sum to 99, not to 100"):
         mixture.density_by_mixing({"Ag": 92.5, "Cu": 6.5}, DENSITIES)
-    with pytest.raises(KeyError):
+    with pytest.raises(ValueError, match="no density of Zn is known"):
         mixture.density_by_mixing({"Ag": 92.5, "Zn": 7.5}, DENSITIES)
 
 
@@ -81,6 +81,52 @@ def test_carats_of_the_records(carat: float, alloy: str, handbook: Handbook) -> 
     """The records' own gold reaches the fineness of their carat, within the law's rounding."""
     shown = fineness(handbook.library.alloys[alloy])
     assert int(shown) == pytest.approx(mixture.fineness_from_carat(carat), abs=1)
+
+
+@given(st.floats(0.1, 24))
+def test_carat_there_and_back(carat: float) -> None:
+    fineness = mixture.fineness_from_carat(carat)
+    assert mixture.carat_from_fineness(fineness) == pytest.approx(carat)
+
+
+@pytest.mark.parametrize(
+    ("per_mille", "carat"),
+    [(500, 12), (620, 14 + 28 / 32), (750, 18), (900, 21 + 19 / 32), (990, 23 + 24 / 32)],
+)
+def test_printed_carats(per_mille: float, carat: float) -> None:
+    """Evans, Illustrated history of the United States Mint, p. 148: a table of carats and 32nds.
+
+    It prints whole 32nds and is off by up to two thirds of one.
+    """
+    assert mixture.carat_from_fineness(per_mille) == pytest.approx(carat, abs=0.7 / 32)
+
+
+def test_atomic_percent_of_brass() -> None:
+    """Equal numbers of atoms. Source: arithmetic with the masses that stand here."""
+    masses = {"Cu": 63.546, "Zn": 65.38}
+    shares = {symbol: 100 * mass / sum(masses.values()) for symbol, mass in masses.items()}
+    assert mixture.atomic_percent(shares, masses) == pytest.approx({"Cu": 50, "Zn": 50})
+    with pytest.raises(ValueError, match="no atomic mass of Au is known"):
+        mixture.atomic_percent({"Au": 100}, masses)
+
+
+@given(st.floats(1, 99))
+def test_atomic_percent_sums_to_a_hundred(share: float) -> None:
+    found = mixture.atomic_percent({"A": share, "B": 100 - share}, {"A": 200, "B": 20})
+    assert sum(found.values()) == pytest.approx(100)
+    assert found["A"] < share
+
+
+def test_troy_weights() -> None:
+    """A troy ounce is 480 grains of 64.79891 mg, a pennyweight 24 of them. Source: definition."""
+    assert pytest.approx(480 * 0.06479891, rel=1e-12) == mixture.TROY_OUNCE
+    assert pytest.approx(24 * 0.06479891, rel=1e-12) == mixture.PENNYWEIGHT
+
+
+@given(st.floats(0.1, 1000), st.floats(1, 22), st.floats(0.01, 400))
+def test_length_from_mass_and_back(length: float, density: float, area: float) -> None:
+    grams = mixture.mass(density, area, length)
+    assert mixture.length_of(grams, density, area) == pytest.approx(length)
 
 
 def test_mass_and_length() -> None:

@@ -17,7 +17,7 @@ SIZES = st.floats(0.01, 500)
 
 def computed(**inputs: object) -> dict[str, float]:
     """The register's reduction between two sections [percent]."""
-    return register.compute("reduction", {k.rstrip("_"): v for k, v in inputs.items()})
+    return register.compute("reduction", {k.rstrip("_"): v for k, v in inputs.items()}).outputs
 
 
 # -- the basis
@@ -232,18 +232,26 @@ def test_only_the_bases_that_both_sections_have(before: str, after: str, outputs
         (
             "reduction-basis",
             {"value": "sixty", "of": "area", "section": "round"},
-            "value is a number",
+            "value is a plain number",
         ),
         ("reduction-basis", {"value": 100, "of": "area", "section": "round"}, "between 0 and 100"),
-        ("reduction-basis", {"value": 50, "of": "area", "section": "hexagon"}, "is no stock"),
+        (
+            "reduction-basis",
+            {"value": 50, "of": "area", "section": "hexagon"},
+            "section is round, square or wide, not `hexagon`",
+        ),
         ("mass", {"density": 10, "section": "square 6", "length": -1}, "above zero"),
-        ("mass", {"density": [], "section": "square 6", "length": 1}, "density is a number"),
+        (
+            "mass",
+            {"density": [], "section": "square 6", "length": 1},
+            "density is a plain finite number",
+        ),
         ("fineness", {"carat": 25}, "at most at 24"),
     ],
 )
 def test_inputs_that_do_not_fit(formula: str, inputs: dict[str, object], said: str) -> None:
     with pytest.raises(ValueError, match=said):
-        register.compute(formula, inputs)
+        register.compute(formula, inputs, {"alloys": {}, "finenesses": []})
 
 
 def test_an_unknown_formula() -> None:

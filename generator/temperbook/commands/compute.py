@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
-from temperbook.commands.reading import print_json, read_handbook
+from temperbook.commands.reading import print_json, print_problems
+
+if TYPE_CHECKING:
+    from temperbook.metal.register.formula import Answer
+    from temperbook.records.load import Library
 
 
 @click.command()
@@ -20,17 +25,19 @@ def command(
 ) -> None:
     """Answer a formula of the register; without an ID, list them.
 
-    Lengths are mm, temperatures degC, stresses MPa, shares percent, unless a unit is written
-    behind the number (0.04in, 1400degF). Sections are written "round 1.0", "square 6", "flat
-    20x1.5". Where a formula takes a density, alloy=NAME serves as well.
+    Lengths are mm, temperatures degC, masses g, stresses MPa, times min, shares percent, unless a
+    unit is written behind the number: 0.04in, 18awg, 1400degF, 2ozt (oz is the troy ounce too).
+    Sections are written "round 1.0", "square 6", "flat 20x1.5", compositions "Ag 92.5, Cu 7.5".
+    Where a formula takes an alloy, alloy=NAME is any of its names.
 
     \b
     Example:
       temperbook compute reduction from="round 1.0" to="round 0.4"
+      temperbook compute mass alloy=sterling section="round 18awg" length=100
       temperbook compute draw-schedule from=1.0 to=0.5 per-draw=20 --json
     """
     from temperbook.metal import register
-    from temperbook.problems import nearest
+    from temperbook.problems import DataProblems, nearest
     from temperbook.views import answers
 
     if formula_id is None:
@@ -44,41 +51,79 @@ def command(
             f"no formula is called `{formula_id}`; {nearest(formula_id, register.FORMULAS)}"
         )
     try:
-        inputs = _inputs(formula_id, given)
-        outputs = _outputs(formula_id, inputs, project)
+        inputs, answer = _answered(formula_id, _pairs(given), project)
     except ValueError as error:
         raise click.UsageError(str(error)) from error
+    except DataProblems as problems:
+        print_problems(problems)
     if as_json:
-        print_json(answers.data(formula_id, inputs, outputs))
+        print_json(answers.data(formula_id, inputs, answer))
     else:
-        click.echo("\n".join(answers.lines(formula_id, inputs, outputs)))
+        click.echo("\n".join(answers.lines(formula_id, inputs, answer)))
 
 
-def _inputs(formula_id: str, given: tuple[str, ...]) -> dict[str, Any]:
+def _pairs(given: tuple[str, ...]) -> dict[str, str]:
+    pairs: dict[str, str] = {}
+    for word in given:
+        name, equals, value = word.partition("=")
+        if not equals or not value.strip():
+            raise ValueError(f"`{word}` is not key=value")
+        if name in pairs:
+            raise ValueError(f"{name} is given twice")
+        pairs[name] = value
+    return pairs
+
+
+def _answered(
+    formula_id: str, pairs: Mapping[str, str], project: Path | None
+) -> tuple[dict[str, Any], Answer]:
+    """The inputs as they were read, and the answer.
+
+    Of the records only those kinds are read that this formula's tables are made from.
+    """
     from temperbook.metal import register
     from temperbook.views import typed
 
-    inputs: dict[str, Any] = {}
-    for word in given:
-        name, equals, value = word.partition("=")
-        if not equals or not value:
-            raise ValueError(f"`{word}` is not key=value")
-        if name in inputs:
-            raise ValueError(f"{name} is given twice")
-        inputs[name] = typed.value(value, register.FORMULAS[formula_id].inputs.get(name, ""))
-    return inputs
+    formula, records = register.FORMULAS[formula_id], _Records(project)
+    inputs = {
+        name: typed.read(text, formula.inputs[name], records.gauges)
+        if name in formula.inputs
+        else text
+        for name, text in pairs.items()
+    }
+    if not formula.tables or (formula.tables == ("alloys",) and "alloy" not in inputs):
+        return inputs, register.compute(formula_id, inputs)
+    from temperbook.derive import computing, tables
+
+    library = records.of(tables.kinds(formula.tables, "alloy" in inputs))
+    named = computing.named(inputs, library) if "alloy" in formula.inputs else inputs
+    return named, computing.answer(formula_id, named, library)
 
 
-def _outputs(formula_id: str, inputs: dict[str, Any], project: Path | None) -> dict[str, float]:
-    """The register alone answers what needs no record: the records take a second to read."""
-    from temperbook.metal import register
+class _Records:
+    """Kinds of records, each read once and only when it is asked for."""
 
-    takes_records = "alloy" in inputs or "densities" in register.FORMULAS[formula_id].inputs
-    if not takes_records:
-        return register.compute(formula_id, inputs)
-    from temperbook.derive import computing
+    def __init__(self, project: Path | None) -> None:
+        self.project = project
+        self.library: Library | None = None
 
-    try:
-        return computing.compute(formula_id, inputs, read_handbook(project).library)
-    except KeyError as error:
-        raise ValueError(f"the element records have no density of {error.args[0]}") from error
+    def of(self, kinds: Iterable[str]) -> Library:
+        """A library that holds at least these kinds. Errors: DataProblems."""
+        from dataclasses import replace
+
+        from temperbook import paths
+        from temperbook.records import partial
+
+        held = self.library.records if self.library else {}
+        found = partial.read(paths.project(self.project), [k for k in kinds if k not in held])
+        self.library = replace(found, records={**held, **found.records})
+        return self.library
+
+    def gauges(self) -> dict[str, dict[str, float]]:
+        """Sizes [mm] of gauge numbers by system."""
+        from temperbook.derive import tables
+
+        gauges: dict[str, dict[str, float]] = tables.made(("gauges",), self.of(["subjects"]))[
+            "gauges"
+        ]
+        return gauges

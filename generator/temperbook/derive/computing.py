@@ -1,5 +1,4 @@
-"""Runs formulas of the register for records, prose and packs, and turns an alloy's name into its
-density."""
+"""Runs formulas of the register for records, prose, packs and commands, with their data tables."""
 
 from __future__ import annotations
 
@@ -7,49 +6,66 @@ from collections.abc import Mapping
 from typing import Any
 
 from temperbook.metal import register
+from temperbook.metal.register.formula import Answer
 from temperbook.records import names
 from temperbook.records.figures import Figure
 from temperbook.records.load import Library
 from temperbook.records.models import Alloy, Record
 
 
-def compute(formula: str, inputs: Mapping[str, Any], library: Library) -> dict[str, float]:
-    """The outputs of a formula, where `alloy` may stand for what the formula needs of it.
+def compute(formula: str, inputs: Mapping[str, Any], library: Library) -> dict[str, Any]:
+    """The outputs of a formula, where `alloy` may be any name that people use.
 
     Errors: KeyError for an unknown formula; ValueError, with what is allowed, for anything else.
     """
+    return answer(formula, inputs, library).outputs
+
+
+def answer(formula: str, inputs: Mapping[str, Any], library: Library) -> Answer:
+    """The same with what is said beside the outputs. Errors: as `compute`.
+
+    The library holds at least the kinds of records that `tables.kinds` names for the formula.
+    """
+    from temperbook.derive import tables  # it rests on facts, which rest on this module
+
     if formula not in register.FORMULAS:
         raise KeyError(formula)
-    given = dict(inputs)
-    if "alloy" in given:
-        alloy = _alloy(str(given.pop("alloy")), library)
-        given |= _of_alloy(formula, alloy, library)
-    if "densities" in register.FORMULAS[formula].inputs:
-        given.setdefault("densities", element_densities(library))
-    return register.compute(formula, given)
+    given = named(inputs, library)
+    alloys = [given["alloy"]] if "alloy" in given else []
+    known = tables.made(register.FORMULAS[formula].tables, library, alloys)
+    return register.compute(formula, given, known)
 
 
-def _alloy(name: str, library: Library) -> Alloy:
+def named(inputs: Mapping[str, Any], library: Library) -> dict[str, Any]:
+    """The inputs with an alloy's id in the place of its name.
+
+    Errors: ValueError for a name that is not one alloy's.
+    """
+    if inputs.get("alloy") is None:
+        return dict(inputs)
+    name = str(inputs["alloy"])
     found = names.find(name, library.alloys)
     if len(found.ids) != 1:
-        raise ValueError(f"`{name}` is not the name of one alloy")
-    return library.alloys[found.ids[0]]
+        raise ValueError(f"`{name}` is not the name of one alloy{_nearest(found)}")
+    return {**inputs, "alloy": found.ids[0]}
 
 
-def _of_alloy(formula: str, alloy: Alloy, library: Library) -> dict[str, Any]:
-    needed = register.FORMULAS[formula].inputs
-    if "density" in needed:
-        return {"density": density(alloy, library)}
-    if "composition" in needed:
-        return {"composition": alloy.composition}
-    raise ValueError(f"`{formula}` takes no alloy")
+def _nearest(found: names.Found) -> str:
+    if found.ids:
+        return f"; it may be {', '.join(found.ids)}"
+    return f"; near it: {', '.join(found.near)}" if found.near else ""
 
 
 def element_densities(library: Library) -> dict[str, float]:
     """Adopted density [g/cm3] of each element that has one."""
+    return of_elements("density", library)
+
+
+def of_elements(quantity: str, library: Library) -> dict[str, float]:
+    """Adopted value of a quantity for each element that has one."""
     found: dict[str, float] = {}
     for symbol, element in library.elements.items():
-        for figure in element.figures.get("density", []):
+        for figure in element.figures.get(quantity, []):
             if figure.value is not None:
                 found.setdefault(symbol, figure.value)
     return found
@@ -61,7 +77,8 @@ def density(alloy: Alloy, library: Library) -> float:
         low, high = figure.ends  # none where the figure itself is still to be computed
         if low is not None and high is not None:
             return (low + high) / 2
-    return compute("density", {"composition": alloy.composition}, library)["density"]
+    mixed: float = compute("density", {"composition": alloy.composition}, library)["density"]
+    return mixed
 
 
 def completed(record: Record, library: Library) -> Record:

@@ -8,12 +8,10 @@ from functools import cache
 from pathlib import Path
 
 from temperbook.metal import heat_colour
+from temperbook.metal.heat_colour import BRIGHTEST, DIMMEST, SOOT
 from temperbook.paths import Project
 
 TABLE = "observers/cie-1931-2deg.csv"
-# What the picture shows as unlit soot and as full brightness: our choice, said on every scale.
-SOOT = (28, 26, 23)
-DIMMEST, BRIGHTEST = 0.004, 1500.0
 
 
 @dataclass(frozen=True)

@@ -7,6 +7,8 @@ from collections.abc import Sequence
 
 from temperbook.metal import guards
 
+MOST_DRAWS = 500.0  # more than that is a slip of the pen
+
 
 def draw_stress(
     before: float, after: float, half_angle: float, friction: float, flow_stress: float
@@ -62,12 +64,15 @@ def even_schedule(before: float, after: float, per_draw: float) -> list[float]:
     """Diameters [mm] of the fewest equal draws that stay within `per_draw` [1] of the area.
 
     Valid for: after < before, 0 < per_draw < 1. Formula: n = ceil(ln(A0/A1) / -ln(1 - r)).
-    Example: even_schedule(1.0, 0.5, 0.5) -> [0.7071, 0.5]
+    Errors: ValueError for more draws than anyone makes. Example: even_schedule(1.0, 0.5, 0.5) ->
+    [0.7071, 0.5]
     """
     guards.smaller_after(before, after, "a draw", "diameter")
     if not 0 < per_draw < 1:
         raise ValueError("per-draw lies between 0 and 100 percent")
     needed = 2 * math.log(before / after) / -math.log(1 - per_draw)
+    if needed > MOST_DRAWS:
+        raise ValueError(f"that would take more than {MOST_DRAWS:g} draws; take more at each")
     draws = max(1, math.ceil(needed - 1e-9))
     ratio = (after / before) ** (1 / draws)
     return [before * ratio**step for step in range(1, draws)] + [after]
@@ -81,11 +86,8 @@ def schedule_by_holes(
     Errors: ValueError where a gap between holes is wider than one draw may take, or no hole is
     `after`.
     """
-    guards.smaller_after(before, after, "a draw", "diameter")
     guards.fraction(per_draw, "per-draw")
-    usable = sorted({h for h in holes if after <= h < before}, reverse=True)
-    if after not in usable:
-        raise ValueError(f"the plate has no hole of {after:g} mm")
+    usable = through_every_hole(before, after, holes)
     least_ratio = math.sqrt(1 - per_draw)
     chosen: list[float] = []
     size = before
@@ -96,6 +98,18 @@ def schedule_by_holes(
         size = min(reach)
         chosen.append(size)
     return chosen
+
+
+def through_every_hole(before: float, after: float, holes: Sequence[float]) -> list[float]:
+    """The holes [mm] of a plate from below `before` down to `after`, each used in turn.
+
+    Errors: ValueError where no hole is `after`.
+    """
+    guards.smaller_after(before, after, "a draw", "diameter")
+    usable = sorted({h for h in holes if after <= h < before}, reverse=True)
+    if after not in usable:
+        raise ValueError(f"the plate has no hole of {after:g} mm")
+    return usable
 
 
 def _hold(before: float, after: float, half_angle: float) -> None:

@@ -6,7 +6,7 @@ from __future__ import annotations
 def above_zero(**given: float) -> None:
     """Holds that every given number is above zero. Errors: ValueError that names the first."""
     for name, value in given.items():
-        if value <= 0:
+        if not value > 0:
             raise ValueError(f"{name.replace('_', '-')} must be above zero")
 
 

@@ -1,8 +1,7 @@
 """What a glowing black body looks like: Planck's law seen by the CIE 1931 standard observer.
 
 Up to about 1630 degC its chromaticity lies outside sRGB and its hue is clipped; below about 690
-degC
-nothing but pure red is left, so that brightness does the telling.
+degC nothing but pure red is left, so that brightness does the telling.
 Clean bright metal is no black body: it shines far less at the same heat.
 """
 
@@ -25,6 +24,11 @@ SRGB_FROM_XYZ = (
     (-0.9692660, 1.8760108, 0.0415560),
     (0.0556434, -0.2040259, 1.0572252),
 )
+
+# What pictures show as unlit soot and as full brightness: our choice, said on every scale.
+SOOT = (28, 26, 23)  # sRGB, 0 to 255
+DIMMEST, BRIGHTEST = 0.004, 1500.0  # cd/m2
+COOLEST, HOTTEST = 300.0, 3000.0  # degC
 
 Observer = Sequence[tuple[float, float, float, float]]
 
@@ -64,6 +68,12 @@ def glow(temperature: float, observer: Observer) -> Glow:
     return Glow(big_x / whole, big_y / whole, MOST_LUMENS * big_y, min(rgb) >= 0, hue)
 
 
+def hold_glowing(temperature: float) -> None:
+    """Holds that a temperature [degC] is one at which metal may glow. Errors: ValueError."""
+    if not COOLEST <= temperature <= HOTTEST:
+        raise ValueError(f"a heat that glows lies between {COOLEST:g} and {HOTTEST:g} degC")
+
+
 def planck_radiance(wavelength: float, kelvin: float) -> float:
     """Spectral radiance [W/(m2 sr m)] of a black body at a wavelength [m] and temperature [K]."""
     power = PLANCK * LIGHT / (wavelength * BOLTZMANN * kelvin)
@@ -74,9 +84,8 @@ def shown_colour(seen: Glow, floor: tuple[int, int, int], dimmest: float, bright
     """`#rrggbb` for screen and paper: the clipped hue, as bright as the logarithm of its luminance.
 
     floor: the colour of unlit soot [sRGB 0-255]. dimmest, brightest: luminances [cd/m2] shown as
-    soot and as
-    full brightness. Valid for: a dim shop and an oxidised surface; the scale of brightness is our
-    own choice.
+    soot and as full brightness. Valid for: a dim shop and an oxidised surface; the scale of
+    brightness is our own choice.
     """
     span = math.log(brightest / dimmest)
     share = min(1.0, max(0.0, math.log(max(seen.luminance, dimmest) / dimmest) / span))
@@ -85,6 +94,24 @@ def shown_colour(seen: Glow, floor: tuple[int, int, int], dimmest: float, bright
         for base, hue in zip(floor, seen.hue, strict=True)
     ]
     return "#" + "".join(f"{channel:02x}" for channel in channels)
+
+
+def named(names: Sequence[tuple[str, float, float]], temperature: float) -> str:
+    """What an observer calls the light at a temperature [degC].
+
+    names: his words with the lowest and highest temperature [degC] of each, coolest first. Valid
+    for: his own shop and eye. Between two words both are said, beyond the ends the nearest one.
+    Example: named([("dark red", 550, 600), ("cherry", 700, 750)], 650) -> between dark red and
+    cherry
+    """
+    meeting = [name for name, low, high in names if low <= temperature <= high]
+    if meeting:
+        return " or ".join(meeting)
+    below = [name for name, _, high in names if high < temperature]
+    above = [name for name, low, _ in names if low > temperature]
+    if below and above:
+        return f"between {below[-1]} and {above[0]}"
+    return f"above {below[-1]}" if below else f"below {above[0]}"
 
 
 def _encoded(linear: float) -> float:

@@ -37,7 +37,7 @@ class Run:
     @property
     def without_reserve(self) -> bool:
         """Whether the run ends within 2 percent of its ceiling."""
-        return self.strain > self.limits.ceiling * RESERVE
+        return self.strain > self.limits.ceiling * RESERVE + DUST
 
 
 def strain_of(area_reduction: float) -> float:
@@ -81,15 +81,25 @@ def _even(rest: float, first: Limits, later: Limits, more: int) -> list[Run]:
     number = 1 + more
     if rest > first.ceiling + DUST:
         number += math.ceil((rest - first.ceiling) / later.ceiling - DUST)
-    opening = _opening(rest, number, first, later)
     if number == 1:
         return [Run(rest, first)]
+    opening = _opening(rest, number, first, later)
     each = (rest - opening) / (number - 1)
     return [Run(opening, first), *(Run(each, later) for _ in range(number - 1))]
 
 
 def _opening(rest: float, number: int, first: Limits, later: Limits) -> float:
-    """The first run: an equal part, held to its own limits where the others then still fit."""
+    """The first run: an equal part; held to limits of its own where it has them.
+
+    A reserve is kept in the others and in it as long as the work leaves room for one.
+    """
     equal = rest / number
-    least = max(first.floor, rest - (number - 1) * later.ceiling)
-    return min(max(equal, min(least, rest)), first.ceiling)
+    if first == later:
+        return equal
+    for reserve in (RESERVE, 1.0):
+        most = first.ceiling * reserve
+        least = rest - (number - 1) * later.ceiling * reserve
+        if least <= most + DUST:
+            wanted = max(equal, min(first.floor, rest))
+            return min(max(wanted, least), most)
+    return first.ceiling

@@ -9,7 +9,9 @@ from typing import Literal
 
 Shape = Literal["round", "square", "flat"]
 
-_FORM = re.compile(r"(round|square)\s+(\d+(?:\.\d+)?)|flat\s+(\d+(?:\.\d+)?)\s*x\s*(\d+(?:\.\d+)?)")
+_FORM = re.compile(
+    r"(round|square)\s+(\d+(?:\.\d+)?)|flat\s+(\d+(?:\.\d+)?)\s*x\s*(\d+(?:\.\d+)?)", re.ASCII
+)
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, get_args
 from temperbook.problems import Problem, nearest
 from temperbook.records import link_prose
 from temperbook.records.figures import Figure, address
-from temperbook.records.models import ChartGroup
+from temperbook.records.models import ChartGroup, Record
 from temperbook.records.names import normal
 from temperbook.records.yaml_reader import Document, Location, shown_location
 
@@ -24,6 +24,8 @@ REFERENCES = (
     ("charts", "cautions", "cautions"),
     ("packs", "cautions", "cautions"),
     ("packs", "glossary", "glossary"),
+    ("routes", "alloy", "alloys"),
+    ("routes", "cautions", "cautions"),
     ("glossary", "see", "glossary"),
 )
 # Figures by which a chart groups its alloys.
@@ -60,10 +62,19 @@ def _record_references(library: Library) -> Iterator[Problem]:
     for kind, key, target in REFERENCES:
         known = {i for k, i in library.documents if k == target}
         for record_id, record in library.records.get(kind, {}).items():
-            for position, named in enumerate(getattr(record, key)):
+            for at, named in _named(record, key):
                 if named not in known:
                     document = library.document(record_id, kind)
-                    yield _dangling(document, (key, position), named, target, known)
+                    yield _dangling(document, at, named, target, known)
+
+
+def _named(record: Record, key: str) -> Iterator[tuple[Location, str]]:
+    """What a key names, one id or a list of them, each with its place."""
+    given = getattr(record, key)
+    if isinstance(given, str):
+        yield (key,), given
+    else:
+        yield from (((key, position), named) for position, named in enumerate(given))
 
 
 def _composition(library: Library) -> Iterator[Problem]:

@@ -22,6 +22,8 @@ PAGES = (
     "alloys",
     "heat-colours",
     "reduction",
+    "work-it-out",
+    "routes",
     "cautions",
     "wall-charts",
     "reading-packs",
@@ -37,6 +39,7 @@ LINKED = {
     "term": "glossary",
     "chart": "charts",
     "pack": "packs",
+    "route": "routes",
     "source": "sources",
     "subject": "subjects",
 }

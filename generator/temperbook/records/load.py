@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import TypeVar, cast
 
 from temperbook.paths import Project
-from temperbook.problems import Problem, count, nearest
+from temperbook.problems import Problem, count
 from temperbook.records import (
     building,
     content,
     evidence,
     link,
+    presence,
     prose,
     validate,
     validate_rows,
@@ -37,18 +37,6 @@ from temperbook.records.vocabulary import Vocabulary
 from temperbook.records.yaml_reader import Document
 
 R = TypeVar("R", bound=Record)
-# Kinds of which there must be a record, and what it holds.
-NEEDED = {
-    "edition": "current.yaml with id, name, date and address",
-    "charts": "anneal.yaml, whose landmarks say how far two eyes differ",
-}
-# Folder below data/ -> the files in it that are read.
-KNOWN_FILES: dict[str, tuple[str, ...]] = {
-    **dict.fromkeys(KINDS, ("*.yaml",)),
-    "vocabulary": ("vocabulary/quantities.yaml", "vocabulary/words.yaml"),
-    "evidence": ("evidence/*.csv",),
-    "observers": ("observers/*.csv",),
-}
 FIGURE_KINDS = ("alloys", "subjects", "elements", "colours", "cautions")
 
 
@@ -203,55 +191,17 @@ def _slips_in_rows(library: Library) -> list[Problem]:
 def _read_all(library: Library) -> list[Problem]:
     found: list[Problem] = []
     for kind, model in KINDS.items():
-        found += _read_kind(library, kind, model)
+        found += read_kind(library, kind, model)
     found += _read_evidence(library)
     library.prose, more = content.read_folder(library.project)
     found += more
-    found += _needed_records(library)
-    found += _stray_files(library.project)
+    found += presence.needed_records(library.documents)
+    found += presence.stray_files(library.project)
     return found
 
 
-def _needed_records(library: Library) -> Iterator[Problem]:
-    for kind, needed in NEEDED.items():
-        if not any(known == kind for known, _ in library.documents):
-            yield Problem(
-                f"data/{kind}",
-                0,
-                "holds no record",
-                needed=f"data/{kind}/{needed}",
-                mend="write it; no page is made without it",
-            )
-    known = [record_id for kind, record_id in library.documents if kind == "edition"]
-    for second in known[1:]:
-        yield library.document(second, "edition").problem(
-            (),
-            "is a second edition record",
-            found=", ".join(known),
-            needed="one edition",
-            mend="delete the one that is past",
-        )
-
-
-def _stray_files(project: Project) -> Iterator[Problem]:
-    """Tables and records that nothing reads, so that a slip in a name is not a silent loss."""
-    for path in sorted(project.data.rglob("*")):
-        if path.suffix.lower() not in (".yaml", ".yml", ".csv") or path.is_dir():
-            continue
-        within = path.relative_to(project.data)
-        known = KNOWN_FILES.get(within.parts[0], ())
-        if not any(within.match(pattern) for pattern in known):
-            yield Problem(
-                project.shown(path),
-                0,
-                "is read by nothing",
-                found=within.as_posix(),
-                needed=" or ".join(known) or nearest(within.parts[0], KNOWN_FILES),
-                mend="correct the name of the file or of its folder",
-            )
-
-
-def _read_kind(library: Library, kind: str, model: type[Record]) -> list[Problem]:
+def read_kind(library: Library, kind: str, model: type[Record]) -> list[Problem]:
+    """Reads the records of one kind into the library; what is wrong in their form."""
     folder = library.project.data / kind
     found: list[Problem] = []
     paths = {p.relative_to(folder).with_suffix("").as_posix(): p for p in folder.rglob("*.yaml")}

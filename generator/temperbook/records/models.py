@@ -19,7 +19,10 @@ class Record(Strict):
 
 
 class Alloy(Record):
-    """An alloy: what it is made of and how it is worked. `data/alloys/<family>/<name>.yaml`."""
+    """An alloy: what it is made of and how it is worked. `data/alloys/<family>/<name>.yaml`.
+
+    melt: who may melt it. worked: cold, hot alone, or only as it was cast.
+    """
 
     name: Text
     short: Annotated[str, Field(min_length=1, max_length=14)]
@@ -27,6 +30,8 @@ class Alloy(Record):
     about: Text
     composition: dict[str, float]
     composition_source: Provenance
+    melt: Literal["bench", "buy-stock", "licensed", "never"] = "bench"
+    worked: Literal["cold", "hot", "cast"] = "cold"
     subjects: list[Text] = []
     figures: Figures = {}
     quench: Rule | None = None
@@ -155,6 +160,45 @@ class Pack(Record):
     glossary: list[Text]
 
 
+class RouteLimit(Provenance):
+    """A limit that a route sets in the place of its alloy's own: area reduction [percent]."""
+
+    percent: Annotated[float, Field(gt=0, lt=100)]
+    why: Text
+
+
+class Stretch(Strict):
+    """A part of a route that one working does: from one section to another."""
+
+    from_: Text = Field(alias="from")
+    to: Text
+    start: Literal["cast", "annealed"]
+    process: Literal["forge", "groove", "flat", "draw"] | None = None
+    temper: Text | None = None
+    last: Annotated[float, Field(gt=0, lt=100)] | None = None
+    ceiling: RouteLimit | None = None
+    first_ceiling: RouteLimit | None = None
+    floor: RouteLimit | None = None
+    first_floor: RouteLimit | None = None
+    why: list[Text]
+
+
+class Route(Record):
+    """A worked route from an ingot to a piece of stock. `data/routes/<name>.yaml`.
+
+    length: of the finished piece [mm]. before, after: what is done around the stretches, in order.
+    """
+
+    name: Text
+    about: Text
+    alloy: Text
+    length: Annotated[float, Field(gt=0)] | None = None
+    stretches: Annotated[list[Stretch], Field(min_length=1)]
+    before: list[Text] = []
+    after: list[Text] = []
+    cautions: list[Text] = []
+
+
 class Edition(Record):
     """Which edition of the handbook this is. Nothing reads the clock."""
 
@@ -174,5 +218,6 @@ KINDS: dict[str, type[Record]] = {
     "glossary": Term,
     "charts": Chart,
     "packs": Pack,
+    "routes": Route,
     "edition": Edition,
 }

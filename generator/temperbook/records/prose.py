@@ -11,12 +11,14 @@ import re
 import shlex
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-
-from markdown_it import MarkdownIt
-from markdown_it.rules_inline import StateInline
-from markdown_it.token import Token
+from typing import TYPE_CHECKING
 
 from temperbook.problems import Problem
+
+if TYPE_CHECKING:
+    from markdown_it import MarkdownIt
+    from markdown_it.rules_inline import StateInline
+    from markdown_it.token import Token
 
 
 @dataclass(frozen=True)
@@ -131,6 +133,8 @@ def computation(call: str) -> Computation | None:
 
 
 def _markdown() -> MarkdownIt:
+    from markdown_it import MarkdownIt  # late: commands that read no prose answer at once
+
     markdown = MarkdownIt("commonmark", {"html": False}).enable("table")
     markdown.inline.ruler.before("link", "call", _call_rule)
     markdown.validateLink = lambda url: True  # type: ignore[method-assign]

@@ -1,4 +1,4 @@
-"""The formulas of the register as their page shows them: what each takes, gives, and an example."""
+"""The formulas of the register as their pages show them: what each takes, gives, and an example."""
 
 from __future__ import annotations
 
@@ -6,16 +6,36 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from temperbook.derive import computing
 from temperbook.derive.handbook import Handbook
 from temperbook.metal import register
-from temperbook.metal.register.formula import Formula
+from temperbook.metal.register.formula import Answer, Formula
+from temperbook.views import answers
 
 DIGITS = 4
 
 
 @dataclass(frozen=True)
+class InputShown:
+    """An input: its key, how it is written, and what a form needs of it.
+
+    needed: always, or `one of` where it stands in a group, or empty. example: as typed, empty where
+    the example leaves it out.
+    """
+
+    name: str
+    unit: str
+    kind: str
+    label: str
+    choices: tuple[str, ...]
+    default: str
+    needed: str
+    example: str
+
+
+@dataclass(frozen=True)
 class Named:
-    """An input or output: its key, and its unit in words."""
+    """An output: its key, and its unit in words."""
 
     name: str
     unit: str
@@ -23,60 +43,105 @@ class Named:
 
 @dataclass(frozen=True)
 class FormulaShown:
-    """One formula."""
+    """One formula. found and command are empty where the records lack what its example needs."""
 
     id: str
     label: str
     text: str
-    inputs: list[Named]
+    inputs: list[InputShown]
+    groups: list[list[list[str]]]
     outputs: list[Named]
     given: list[tuple[str, str]]
     found: list[tuple[str, str]]
     source: str
-    note: str
+    notes: list[str]
     command: str
 
 
 def listed(handbook: Handbook) -> list[FormulaShown]:
     """Every formula of the register, in its order."""
-    return [shown(formula) for formula in register.FORMULAS.values()]
+    return [shown(formula, handbook) for formula in register.FORMULAS.values()]
 
 
-def shown(formula: Formula) -> FormulaShown:
-    """One formula, its example computed and not typed."""
-    found = register.compute(formula.id, formula.example)
+def shown(formula: Formula, handbook: Handbook) -> FormulaShown:
+    """One formula, its example computed from the records and not typed."""
+    answer = example(formula, handbook)
+    given = typed(formula) if answer else {}
     return FormulaShown(
         id=formula.id,
         label=formula.label,
         text=formula.formula,
-        inputs=[Named(_input(formula, name), unit) for name, unit in formula.inputs.items()],
+        inputs=[_input(formula, name, given) for name in formula.inputs],
+        groups=[[list(names) for names in group] for group in formula.groups],
         outputs=[Named(name, unit) for name, unit in formula.outputs.items()],
-        given=[(name, _said(value)) for name, value in formula.example.items()],
-        found=[(name, _answer(formula, name, value)) for name, value in found.items()],
+        given=list(given.items()),
+        found=_found(formula, answer) if answer else [],
         source=formula.source,
-        note=formula.note,
-        command=command(formula),
+        notes=[text for _, text in formula.said(answer or Answer({}))],
+        command=command(formula) if answer else "",
     )
 
 
+def example(formula: Formula, handbook: Handbook) -> Answer | None:
+    """The answer to the formula's example; None where the records lack what it needs."""
+    try:
+        return computing.answer(formula.id, formula.example, handbook.library)
+    except ValueError:
+        return None
+
+
+def typed(formula: Formula) -> dict[str, str]:
+    """The example as one types it."""
+    return {name: _said(value) for name, value in formula.example.items()}
+
+
 def command(formula: Formula) -> str:
-    """The example as one types it; what comes from the records is left to them."""
-    typed = (f"{k}={v}" for k, v in formula.example.items() if not isinstance(v, Mapping))
-    words = (f'"{word}"' if " " in word else word for word in typed)
-    return " ".join(["temperbook compute", formula.id, *words])
+    """The example as one types it on the command line."""
+    words = (f"{name}={value}" for name, value in typed(formula).items())
+    quoted = (f'"{word}"' if " " in word else word for word in words)
+    return " ".join(["temperbook compute", formula.id, *quoted])
 
 
-def _input(formula: Formula, name: str) -> str:
-    return f"{name} (may be left out)" if name in formula.optional else name
+def _input(formula: Formula, name: str, given: Mapping[str, str]) -> InputShown:
+    declared = formula.inputs[name]
+    grouped = name in formula.grouped()
+    return InputShown(
+        name=name,
+        unit=answers.form(declared),
+        kind=declared.kind,
+        label=declared.label,
+        choices=declared.choices,
+        default="" if declared.default is None else _said(declared.default),
+        needed="one of" if grouped else "" if declared.open else "always",
+        example=given.get(name, ""),
+    )
 
 
 def _said(value: Any) -> str:
+    if isinstance(value, bool):
+        return "true" if value else "false"
     if isinstance(value, Mapping):
         return ", ".join(f"{key} {part:g}" for key, part in value.items())
-    return f"{value:,}" if isinstance(value, int) and not isinstance(value, bool) else str(value)
+    return f"{value:g}" if isinstance(value, int | float) else str(value)
 
 
-def _answer(formula: Formula, name: str, value: float) -> str:
-    unit = formula.unit(name)
-    text = f"{value:,.0f}" if abs(value) >= 10**DIGITS else f"{value:.{DIGITS}g}"
+def _found(formula: Formula, answer: Answer) -> list[tuple[str, str]]:
+    found = []
+    for name, value in answer.outputs.items():
+        if isinstance(value, Mapping):
+            found += [(f"{name}, {who}", what) for who, what in value.items()]
+        else:
+            found.append((name, _answer(value, answers.unit(formula, name, answer))))
+    return found
+
+
+def _answer(value: Any, unit: str) -> str:
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, list):
+        text = ", ".join(f"{part:.{DIGITS}g}" for part in value)
+    elif isinstance(value, int | float):
+        text = f"{value:,.0f}" if abs(value) >= 10**DIGITS else f"{value:.{DIGITS}g}"
+    else:
+        text = str(value)
     return f"{text} {unit}" if unit else text

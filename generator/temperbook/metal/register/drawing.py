@@ -3,51 +3,45 @@
 from __future__ import annotations
 
 from math import log
-from typing import Any
 
 from temperbook.metal import drawing, guards, rolling
-from temperbook.metal.register.formula import LISTED, Formula, Outputs, number, share
+from temperbook.metal.register.formula import Answer, Formula, Given, Input, Tables
+from temperbook.metal.register.inputs import number
 from temperbook.metal.register.rolling import GROOVER
 
 
-def _draw_force(**given: Any) -> Outputs:
-    before, after = number(given, "from"), number(given, "to")
+def _draw_force(given: Given, tables: Tables) -> Answer:
+    before, after = given["from"], given["to"]
     guards.smaller_after(before, after, "a draw", "diameter")
     strain = 2 * log(before / after)
     flow = rolling.mean_flow_stress(
-        strain, number(given, "strength-coefficient"), number(given, "hardening-exponent")
+        strain, given["strength-coefficient"], given["hardening-exponent"]
     )
-    angle, friction = number(given, "half-angle"), number(given, "friction")
-    stress = drawing.draw_stress(before, after, angle, friction, flow)
-    return {
-        "true-strain": strain,
-        "mean-flow-stress": flow,
-        "draw-stress": stress,
-        "force": drawing.draw_force(stress, after),
-    }
+    stress = drawing.draw_stress(before, after, given["half-angle"], given["friction"], flow)
+    return Answer(
+        {
+            "true-strain": strain,
+            "mean-flow-stress": flow,
+            "draw-stress": stress,
+            "force": drawing.draw_force(stress, after),
+        }
+    )
 
 
-def _draw_schedule(**given: Any) -> Outputs:
-    before, after, per_draw = number(given, "from"), number(given, "to"), share(given, "per-draw")
-    if given["holes"]:
-        sizes = drawing.schedule_by_holes(before, after, per_draw, holes(str(given["holes"])))
-    else:
+def _draw_schedule(given: Given, tables: Tables) -> Answer:
+    before, after = given["from"], given["to"]
+    per_draw = given.get("per-draw", 0) / 100
+    if "holes" not in given:
         sizes = drawing.even_schedule(before, after, per_draw)
-    numbered = {f"size-{position}": size for position, size in enumerate(sizes, 1)}
-    return {"draws": len(sizes), **numbered}
+    elif "per-draw" in given:
+        sizes = drawing.schedule_by_holes(before, after, per_draw, given["holes"])
+    else:
+        sizes = drawing.through_every_hole(before, after, given["holes"])
+    return Answer({"draws": len(sizes), "sizes": sizes})
 
 
-def holes(text: str) -> list[float]:
-    """The sizes [mm] of a list such as `1.0, 0.9, 0.8`. Errors: ValueError for what is no size."""
-    try:
-        return [float(part) for part in text.split(",") if part.strip()]
-    except ValueError:
-        raise ValueError(f"holes are sizes with commas between them, not `{text}`") from None
-
-
-def _delta_factor(**given: Any) -> Outputs:
-    angle, reduction = number(given, "half-angle"), share(given, "reduction")
-    return {"delta": drawing.delta_factor(angle, reduction)}
+def _delta_factor(given: Given, tables: Tables) -> Answer:
+    return Answer({"delta": drawing.delta_factor(given["half-angle"], given["reduction"] / 100)})
 
 
 FORMULAS = (
@@ -55,12 +49,12 @@ FORMULAS = (
         "draw-force",
         "Force of a draw",
         {
-            "from": "mm",
-            "to": "mm",
-            "half-angle": "degrees",
-            "friction": "",
-            "strength-coefficient": "MPa",
-            "hardening-exponent": "",
+            "from": number("Diameter before", "mm"),
+            "to": number("Diameter after", "mm"),
+            "half-angle": number("Half-angle of the die", "degrees"),
+            "friction": number("Coefficient of friction"),
+            "strength-coefficient": number("Strength coefficient K", "MPa"),
+            "hardening-exponent": number("Hardening exponent n"),
         },
         {"true-strain": "", "mean-flow-stress": "MPa", "draw-stress": "MPa", "force": "N"},
         _draw_force,
@@ -85,21 +79,28 @@ FORMULAS = (
     Formula(
         "draw-schedule",
         "Holes of a drawplate",
-        {"from": "mm", "to": "mm", "per-draw": "percent of the area", "holes": LISTED},
-        {"draws": "count"},
+        {
+            "from": number("Diameter before", "mm"),
+            "to": number("Diameter after", "mm"),
+            "per-draw": number("Most that one draw takes of the area", "percent"),
+            "holes": Input("list", "Holes of the plate", "mm"),
+        },
+        {"draws": "count", "sizes": "mm"},
         _draw_schedule,
         "n = ceil(ln(A0/A1) / -ln(1 - r)); with holes, each time the smallest within reach",
         "conservation of volume",
         example={"from": 1.0, "to": 0.5, "per-draw": 50},
-        expected={"draws": 2, "size-1": 0.70711, "size-2": 0.5},
-        optional={"holes": ""},
-        series="mm",
-        note="The sizes follow as size-1, size-2 and so on, in millimetres.",
+        expected={"draws": 2, "sizes": [0.70711, 0.5]},
+        groups=((("per-draw",), ("holes",), ("per-draw", "holes")),),
+        note="Without a limit of one draw, every hole of the list is used in turn.",
     ),
     Formula(
         "delta-factor",
         "Shape of the zone in the die",
-        {"half-angle": "degrees", "reduction": "percent of the area"},
+        {
+            "half-angle": number("Half-angle of the die", "degrees"),
+            "reduction": number("Reduction of the area", "percent"),
+        },
         {"delta": ""},
         _delta_factor,
         "delta = (a/r) (1 + sqrt(1 - r))^2, a in radians",

@@ -3,39 +3,44 @@
 from __future__ import annotations
 
 from math import log
-from typing import Any
 
 from temperbook.metal import guards, rolling
-from temperbook.metal.register.formula import Formula, Outputs, number
+from temperbook.metal.register.formula import Answer, Formula, Given, Tables
+from temperbook.metal.register.inputs import number
 
 GROOVER = "Groover, Fundamentals of Modern Manufacturing"
 
 
-def _max_draft(**given: Any) -> Outputs:
-    return {"draft": rolling.max_draft(number(given, "roll-radius"), number(given, "friction"))}
+def _max_draft(given: Given, tables: Tables) -> Answer:
+    return Answer({"draft": rolling.max_draft(given["roll-radius"], given["friction"])})
 
 
-def _roll_force(**given: Any) -> Outputs:
-    before, after = number(given, "from"), number(given, "to")
+def _roll_force(given: Given, tables: Tables) -> Answer:
+    before, after = given["from"], given["to"]
     guards.smaller_after(before, after, "a pass", "thickness")
     strain = log(before / after)
     stress = rolling.mean_flow_stress(
-        strain, number(given, "strength-coefficient"), number(given, "hardening-exponent")
+        strain, given["strength-coefficient"], given["hardening-exponent"]
     )
-    length = rolling.contact_length(number(given, "roll-radius"), before - after)
-    return {
-        "contact-length": length,
-        "true-strain": strain,
-        "mean-flow-stress": stress,
-        "force": rolling.roll_force(stress, number(given, "width"), length),
-    }
+    length = rolling.contact_length(given["roll-radius"], before - after)
+    return Answer(
+        {
+            "contact-length": length,
+            "true-strain": strain,
+            "mean-flow-stress": stress,
+            "force": rolling.roll_force(stress, given["width"], length),
+        }
+    )
 
 
 FORMULAS = (
     Formula(
         "max-draft",
         "Greatest draft that the rolls bite",
-        {"roll-radius": "mm", "friction": ""},
+        {
+            "roll-radius": number("Radius of the rolls", "mm"),
+            "friction": number("Coefficient of friction"),
+        },
         {"draft": "mm"},
         _max_draft,
         "d = mu^2 R",
@@ -47,12 +52,12 @@ FORMULAS = (
         "roll-force",
         "Force on the rolls, a first estimate",
         {
-            "width": "mm",
-            "from": "mm",
-            "to": "mm",
-            "roll-radius": "mm",
-            "strength-coefficient": "MPa",
-            "hardening-exponent": "",
+            "width": number("Width", "mm"),
+            "from": number("Thickness before", "mm"),
+            "to": number("Thickness after", "mm"),
+            "roll-radius": number("Radius of the rolls", "mm"),
+            "strength-coefficient": number("Strength coefficient K", "MPa"),
+            "hardening-exponent": number("Hardening exponent n"),
         },
         {"contact-length": "mm", "true-strain": "", "mean-flow-stress": "MPa", "force": "N"},
         _roll_force,

@@ -1,0 +1,143 @@
+"""How hard metal is after cold work, from an alloy's own table: never beyond its ends."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from temperbook.metal.facts import AlloyFacts, Known
+
+SCALES = ("hardness", "hardness-brinell", "hardness-strip")
+# Which forms of a record's table serve for stock that is flat, or wire.
+FORMS = {"flat": ("sheet", "strip"), "wire": ("wire",)}
+# Tempers in the order of their hardness; a word that stands in none has no table.
+TEMPERS = (
+    "quarter-hard",
+    "half-hard",
+    "three-quarter-hard",
+    "hard",
+    "extra-hard",
+    "spring",
+    "extra-spring",
+)
+
+
+@dataclass(frozen=True)
+class Point:
+    """A point of a table: work since the anneal [1], the hardness there, and its temper."""
+
+    strain: float
+    low: float
+    high: float
+    state: str
+    known: Known
+
+
+@dataclass(frozen=True)
+class Curve:
+    """Hardness over work for one form and scale, from annealed metal to the table's end."""
+
+    quantity: str
+    unit: str
+    form: str
+    points: tuple[Point, ...]
+
+    @property
+    def most(self) -> float:
+        """Work [1] at the end of the table."""
+        return self.points[-1].strain
+
+
+@dataclass(frozen=True)
+class Hardness:
+    """A range of hardness [unit] and the figures that it lies between."""
+
+    low: float
+    high: float
+    unit: str
+    quantity: str
+    between: tuple[Known, ...]
+
+
+def strain_on(percent: float, of: str, stock: str) -> float | None:
+    """Work [1] of a reduction [percent] on a basis; None where the basis leaves it open.
+
+    stock: flat | wire. Valid for: a flat without spread, where a basis that is not stated is the
+    same number; a wire's must be stated.
+    """
+    share = percent / 100
+    if not 0 <= share < 1 or (of == "not-stated" and stock == "wire"):
+        return None
+    return -math.log(1 - share) * (2 if of == "diameter" else 1)
+
+
+def curve(facts: AlloyFacts, stock: str) -> Curve | None:
+    """The alloy's table for a stock (flat | wire): the scale with most points, annealed first.
+
+    None where no table of this form has a worked point beside an annealed one.
+    """
+    found = [
+        c
+        for scale in SCALES
+        for form in (*FORMS[stock], "")
+        if (c := _of(facts, scale, form, stock))
+    ]
+    return max(found, key=lambda c: len(c.points), default=None)
+
+
+def _of(facts: AlloyFacts, scale: str, form: str, stock: str) -> Curve | None:
+    worked = [
+        Point(strain, known.lowest, known.highest, known.state, known)
+        for known in facts.of(scale)
+        if known.reduction and known.form == form and not known.name
+        if (strain := strain_on(known.reduction, known.of, stock)) is not None
+    ]
+    soft = _annealed(facts.of(scale), form)
+    if not worked or soft is None:
+        return None
+    start = Point(0.0, soft.lowest, soft.highest, "annealed", soft)
+    points = (start, *sorted(worked, key=lambda point: point.strain))
+    rising = all(a.low <= b.low and a.high <= b.high for a, b in pairwise(points))
+    return Curve(scale, soft.unit, form, points) if rising else None
+
+
+def _annealed(figures: Sequence[Known], form: str) -> Known | None:
+    fitting = [k for k in figures if k.state == "annealed" and k.form in (form, "") and not k.name]
+    return fitting[0] if fitting else None
+
+
+def at(curve: Curve, strain: float) -> Hardness | None:
+    """Hardness after a work [1] since the anneal, None beyond the table's end.
+
+    Formula: straight lines in true strain between the points of the table, each end of the range
+    by itself. Valid for: 0 <= strain <= the table's end.
+    """
+    if not 0 <= strain <= curve.most * (1 + 1e-9):
+        return None
+    for left, right in pairwise(curve.points):
+        if strain <= right.strain * (1 + 1e-9):
+            share = (strain - left.strain) / (right.strain - left.strain)
+            low = left.low + share * (right.low - left.low)
+            high = left.high + share * (right.high - left.high)
+            return Hardness(low, high, curve.unit, curve.quantity, (left.known, right.known))
+    return None
+
+
+def temper_steps(facts: AlloyFacts, stock: str) -> dict[str, Known]:
+    """The reduction that gives each temper, for a stock (flat | wire), in order of hardness."""
+    found: dict[str, Known] = {}
+    for temper in TEMPERS:
+        for known in facts.of("temper-reduction"):
+            form_fits = known.form in FORMS[stock] or (known.form == "" and stock == "flat")
+            if known.state == temper and form_fits and not known.name:
+                found.setdefault(temper, known)
+    return found
+
+
+def temper_strain(known: Known, stock: str) -> tuple[float, float] | None:
+    """Work [1] that a temper's reduction asks for, least and most; None where it is left open."""
+    ends = [strain_on(end, known.of, stock) for end in (known.lowest, known.highest)]
+    low, high = ends
+    return None if low is None or high is None else (low, high)
