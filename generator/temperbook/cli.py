@@ -8,7 +8,18 @@ from pathlib import Path
 import click
 
 # command -> module in temperbook.commands that holds a click command named `command`
-COMMANDS = ("check", "build", "serve", "show", "chart", "pack", "compute")
+COMMANDS = (
+    "check",
+    "build",
+    "serve",
+    "show",
+    "plan",
+    "used",
+    "backward",
+    "compute",
+    "chart",
+    "pack",
+)
 
 
 class _LateGroup(click.Group):

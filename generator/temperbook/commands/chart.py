@@ -90,7 +90,7 @@ def write(target: Path, content: bytes) -> None:
 
 def _alloys(given: str | None, handbook: Handbook) -> list[Alloy]:
     from temperbook.records import names
-    from temperbook.views.terminal import not_one
+    from temperbook.views.not_one import not_one
 
     known = handbook.library.alloys
     if given is None:
@@ -102,7 +102,7 @@ def _alloys(given: str | None, handbook: Handbook) -> list[Alloy]:
         if len(found.ids) == 1:
             chosen[found.ids[0]] = known[found.ids[0]]
         else:
-            wrong += not_one(wanted, found, handbook)
+            wrong += not_one(wanted, found, known)
     if wrong or not chosen:
         click.echo("\n".join(wrong or ["No alloy was named."]), err=True)
         sys.exit(2)

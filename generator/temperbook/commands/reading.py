@@ -7,7 +7,7 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NoReturn
 
 import click
 
@@ -29,8 +29,13 @@ def read_handbook(root: Path | None) -> Handbook:
         with progress("reading the records"):
             return checked_handbook(paths.project(root))
     except DataProblems as problems:
-        click.echo(str(problems), err=True)
-        sys.exit(1)
+        print_problems(problems)
+
+
+def print_problems(problems: DataProblems) -> NoReturn:
+    """Prints all that is wrong with the data, and exits 1."""
+    click.echo(str(problems), err=True)
+    sys.exit(1)
 
 
 def print_json(data: object) -> None:

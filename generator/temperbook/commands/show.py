@@ -30,6 +30,7 @@ def command(project: Path | None, name: tuple[str, ...], as_json: bool) -> None:
 
     from temperbook.records import names
     from temperbook.views import alloy, terminal
+    from temperbook.views.not_one import not_one
 
     handbook = read_handbook(project)
     wanted = " ".join(name)
@@ -44,5 +45,5 @@ def command(project: Path | None, name: tuple[str, ...], as_json: bool) -> None:
     if as_json:
         print_json({"wanted": wanted, "found": list(found.ids), "near": list(found.near)})
     else:
-        click.echo("\n".join(terminal.not_one(wanted, found, handbook)), err=not found.ids)
+        click.echo("\n".join(not_one(wanted, found, handbook.library.alloys)), err=not found.ids)
     sys.exit(0 if found.ids else 2)

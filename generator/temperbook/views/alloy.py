@@ -8,7 +8,15 @@ from temperbook.derive import colour_names, limits
 from temperbook.derive.handbook import Handbook
 from temperbook.records.models import Alloy
 from temperbook.records.names import fineness
-from temperbook.views import alloy_limits, figure_rows, formatting, pages, routes, statements
+from temperbook.views import (
+    alloy_limits,
+    figure_rows,
+    formatting,
+    pages,
+    route,
+    routes,
+    statements,
+)
 from temperbook.views.alloy_limits import Limit
 from temperbook.views.figure_rows import Group, Reading, SpreadRow
 from temperbook.views.formatting import number
@@ -51,6 +59,7 @@ class AlloyShown:
     colours: list[tuple[Link, str]]
     subjects: list[Link]
     charts: list[Link]
+    worked: list[Link]
     siblings: list[Link]
     sources: list[Link]
     legend: list[tuple[str, str]]
@@ -100,6 +109,7 @@ def shown(alloy: Alloy, handbook: Handbook) -> AlloyShown:
             Link(library.subjects[s].name, routes.page("subjects", s)) for s in alloy.subjects
         ],
         charts=[Link(c.title, routes.page("charts", i)) for i, c in library.charts.items()],
+        worked=route.of_alloy(alloy.id, handbook),
         siblings=[
             Link(other.name, routes.page("alloys", i))
             for i, other in library.alloys.items()

@@ -81,7 +81,11 @@ def shown(pack: Pack, handbook: Handbook) -> PackShown:
 def _exercise(exercise: Exercise, handbook: Handbook) -> ExerciseShown:
     outputs = computing.compute(exercise.formula, exercise.inputs, handbook.library)
     given = {name: _given(name, value) for name, value in exercise.inputs.items()}
-    found = {name: spoken.output(exercise.formula, name, value) for name, value in outputs.items()}
+    found = {
+        name: spoken.output(exercise.formula, name, value)
+        for name, value in outputs.items()
+        if isinstance(value, int | float) and not isinstance(value, bool)
+    }
     return ExerciseShown(
         ask=filled(exercise.ask, given),
         answers=[(name.replace("-", " "), found[name]) for name in exercise.answers],

@@ -17,6 +17,7 @@ FOLDERS = {
     "sources": "sources",
     "charts": "wall-charts",
     "packs": "reading-packs",
+    "routes": "routes",
 }
 
 

@@ -11,7 +11,16 @@ from temperbook.records import prose
 from temperbook.records.link_prose import PAGES
 from temperbook.records.models import Alloy
 from temperbook.records.names import fineness
-from temperbook.views import caution, formatting, formulas, pages, routes, source
+from temperbook.views import (
+    caution,
+    formatting,
+    formula_page,
+    formulas,
+    pages,
+    route,
+    routes,
+    source,
+)
 from temperbook.views import prose as spoken
 from temperbook.views.formatting import MARKS
 from temperbook.views.pages import Link, Page
@@ -192,6 +201,8 @@ LISTS = {
     "home": _cards,
     "alloys": _families,
     "heat-colours": _lanes,
+    "work-it-out": formula_page.listed,
+    "routes": route.listed,
     "cautions": caution.listed,
     "wall-charts": _charts,
     "reading-packs": _packs,

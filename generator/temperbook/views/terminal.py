@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from temperbook.derive.handbook import Handbook
-from temperbook.records.names import Found
 from temperbook.views.alloy import AlloyShown
 
 
@@ -21,16 +19,3 @@ def alloy(shown: AlloyShown) -> list[str]:
         lines += ["", "No published figure found: " + ", ".join(shown.missing)]
     lines += [""] + [f"{c.signal}: {c.name}. {c.quick}" for c in shown.cautions if c.immediate]
     return [*lines, "Local codes, the supplier's safety data sheet and licensed practice decide."]
-
-
-def not_one(wanted: str, found: Found, handbook: Handbook) -> list[str]:
-    """What to say where a name leads to several alloys or to none."""
-    alloys = handbook.library.alloys
-    if found.ids:
-        return [f"`{wanted}` may be:", *(f"  {i:<28} {alloys[i].name}" for i in found.ids)]
-    if found.near:
-        return [
-            f"No alloy is called `{wanted}`. Near it:",
-            *(f"  {i:<28} {alloys[i].name}" for i in found.near),
-        ]
-    return [f"No alloy is called `{wanted}`. `temperbook check` counts them; the index lists them."]
