@@ -37,7 +37,7 @@ def test_the_small_handbook_is_good(small: Project) -> None:
     result = run_check(small)
     assert result.exit_code == 0, result.output
     assert result.output.startswith(
-        "No problems: 2 alloys, 23 figures, 27 evidence rows, 3 sources, 2 cautions.\n"
+        "No problems: 2 alloys, 35 figures, 27 evidence rows, 3 sources, 2 cautions.\n"
     )
 
 

@@ -111,7 +111,7 @@ def test_check_counts(small: Project) -> None:
     assert result.exit_code == 0
     assert json.loads(result.stdout) == {
         "alloys": 2,
-        "figures": 23,  # 21 typed, and the density by mixing of both alloys
+        "figures": 35,  # 33 typed, and the density by mixing of both alloys
         "evidence_rows": 27,
         "sources": 3,
         "cautions": 2,
@@ -121,7 +121,7 @@ def test_check_counts(small: Project) -> None:
             "chosen": 1,
             "applied": 1,
             "computed": 2,
-            "practice": 1,
+            "practice": 13,
             "memory": 0,
         },
         "figures_by_best_grade": {"A": 20, "B": 0, "C": 0, "D": 0},
@@ -162,7 +162,7 @@ def test_check_tells_problems_as_json(small: Project) -> None:
                 "mend": "look at the source; correct the figure or the row",
             }
         ],
-        "summary": "1 problem in 1 file (2 alloys, 21 figures, 27 evidence rows read)",
+        "summary": "1 problem in 1 file (2 alloys, 33 figures, 27 evidence rows read)",
     }
 
 

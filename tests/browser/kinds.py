@@ -9,6 +9,8 @@ SECTIONS = [
     "alloys/",
     "heat-colours/",
     "reduction/",
+    "work-it-out/",
+    "routes/",
     "cautions/",
     "wall-charts/",
     "reading-packs/",
@@ -23,9 +25,11 @@ RECORDS = [
     "elements/Cu/",
     "heat-colours/howe/",
     "cautions/pickle-acid/",
+    "work-it-out/reduction/",
     "sources/nist-agcu/",
     "wall-charts/anneal/",
     "reading-packs/first-week/",
+    "routes/sterling-sheet/",
 ]
 EACH_KIND = [*SECTIONS, *RECORDS]
 # What tends to break a narrow page: the longest tables, names and numbers of each kind.
@@ -36,6 +40,9 @@ LONGEST = [
     "subjects/family/platinum-alloys/",
     "subjects/bench/pickle/",
     "sources/rio-grande-silver-hardness/",
+    "work-it-out/draw-margin/",
+    "work-it-out/rolled-length/",
+    "routes/copper-wire/",
     "no/such/page/",
 ]
 ALLOYS = [

@@ -126,6 +126,9 @@ def hostile_site(target: Path) -> None:
     with changed(target / "data/packs/first-week.yaml") as pack:
         pack["signed"].append(HOSTILE["signed"])
         pack["exercises"][0]["ask"] = HOSTILE["ask"]
+    with changed(target / "data/routes/sterling-sheet.yaml") as route:
+        route["about"], route["before"][0] = HOSTILE["about"], HOSTILE["remark"]
+        route["stretches"][0]["why"][0] = HOSTILE["hazard"]
     build_site(target, target / "site")
 
 

@@ -99,6 +99,16 @@ def test_a_pack_prints_them_as_typed(hostile: Path) -> None:
         assert squeezed(HOSTILE[part]) in said, part
 
 
+def test_a_route_shows_and_prints_them_as_typed(hostile: Path) -> None:
+    folder = hostile / "routes/sterling-sheet"
+    main = texts(parse((folder / "index.html").read_text(encoding="utf-8")).one("main"))
+    for part in ("about", "remark", "hazard"):
+        assert squeezed(HOSTILE[part]) in main, part
+    pages = read(folder / "sterling-sheet-a4.pdf")
+    said = squeezed("".join(r.text for page in pages for r in page.runs))
+    assert squeezed(HOSTILE["remark"]) in said
+
+
 def test_nothing_was_computed(hostile: Path) -> None:
     text = re.sub(r"<[^>]+>", " ", (hostile / ALLOY).read_text(encoding="utf-8"))
     assert "{{ 7*7 }}" in text

@@ -16,6 +16,7 @@ from outputs.building import ROOT
 from outputs.html_tree import Element, dead_links, parse
 
 from temperbook.derive.handbook import Handbook
+from temperbook.metal import register
 from temperbook.views import routes, site
 from temperbook.views.sections import SECTIONS
 
@@ -29,6 +30,7 @@ PAGES_WITH_RECORDS = (
     "sources",
     "charts",
     "packs",
+    "routes",
 )
 LOADING = {"script": "src", "link": "href", "img": "src", "iframe": "src", "source": "src",
            "video": "src", "audio": "src", "object": "data", "embed": "src"}  # fmt: skip
@@ -64,7 +66,8 @@ def test_a_page_for_each_record_and_section(
     pages: dict[str, Element], handbook: Handbook, built: Path
 ) -> None:
     records = sum(len(handbook.library.records[kind]) for kind in PAGES_WITH_RECORDS)
-    assert len(pages) == records + len(SECTIONS) + 1  # and the first page
+    forms = len(register.FORMULAS)
+    assert len(pages) == records + forms + len(SECTIONS) + 1  # and the first page
     assert {p.address or "/" for p in site.all_pages(handbook)} == set(pages)
     assert not [p for p in built.rglob("*.md")]
 
@@ -249,6 +252,7 @@ def test_papers_and_previews_are_offered(pages: dict[str, Element], built: Path)
     for page, folder, offered in (
         (charts, "wall-charts/anneal", 2),
         (packs, "reading-packs/first-week", 2),
+        (pages["routes/sterling-sheet/"], "routes/sterling-sheet", 2),
     ):
         downloads = page.all("a", "download")
         assert len(downloads) == offered

@@ -11,6 +11,7 @@ from temperbook.checks import (
     prose_computes,
     prose_types_no_numbers,
     provenance_is_complete,
+    route_can_be_planned,
     rule_agrees_with_evidence,
     solidus_below_liquidus,
     source_is_used,
@@ -30,6 +31,7 @@ RULES = (
     source_is_used,
     prose_types_no_numbers,
     prose_computes,
+    route_can_be_planned,
 )
 
 

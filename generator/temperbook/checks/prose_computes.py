@@ -66,13 +66,16 @@ def fault(formula: str, inputs: Mapping[str, Any], outputs: list[str], library: 
         given = computing.compute(formula, inputs, library)
     except KeyError as error:
         missing = str(error.args[0])
-        return (
-            nearest(missing, register.FORMULAS) if missing == formula else f"a density of {missing}"
-        )
+        return nearest(missing, register.FORMULAS)
     except (ValueError, TypeError) as error:
         return str(error)
-    absent = [name for name in outputs if name not in given]
-    return f"an output among {', '.join(given)}" if absent else ""
+    numbers = [name for name, value in given.items() if _is_number(value)]
+    absent = [name for name in outputs if name not in numbers]
+    return f"an output among {', '.join(numbers)}" if absent else ""
+
+
+def _is_number(value: Any) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool)
 
 
 def _problem(file: str, line: int, found: str, needed: str) -> Problem:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
 from temperbook.records.load import Library
-from temperbook.records.models import Alloy, Record, Subject
+from temperbook.records.models import Alloy, Record, Route, Subject
 from temperbook.records.yaml_reader import Document, Location
 
 
@@ -35,12 +35,13 @@ def figures(library: Library) -> Iterator[tuple[Placed, str, Figure]]:
 
 
 def all_statements(library: Library) -> Iterator[Placed]:
-    """Figures, compositions, rules and remarks."""
+    """Figures, compositions, rules, remarks, and limits that a route sets."""
     for placed, _, _ in figures(library):
         yield placed
     records: list[tuple[str, str, Record]] = [
         *(("alloys", i, alloy) for i, alloy in library.alloys.items()),
         *(("subjects", i, subject) for i, subject in library.subjects.items()),
+        *(("routes", i, route) for i, route in library.of("routes", Route).items()),
     ]
     for kind, record_id, record in records:
         document = library.document(record_id, kind)
@@ -58,3 +59,13 @@ def _others(record: Record) -> Iterator[tuple[Location, Provenance]]:
     if isinstance(record, (Alloy, Subject)):
         for position, remark in enumerate(record.remarks):
             yield ("remarks", position), remark
+    if isinstance(record, Route):
+        yield from _route_limits(record)
+
+
+def _route_limits(route: Route) -> Iterator[tuple[Location, Provenance]]:
+    for position, stretch in enumerate(route.stretches):
+        for key in ("ceiling", "first_ceiling", "floor", "first_floor"):
+            limit = getattr(stretch, key)
+            if limit:
+                yield ("stretches", position, key), limit

@@ -1,23 +1,27 @@
-"""Charts and packs as files: which papers, what they are called, and the bytes of each."""
+"""Charts, packs and job sheets as files: which papers, their names, and the bytes of each."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 
 from temperbook.derive.handbook import Handbook
 from temperbook.drawing import anneal_sheet, paper, picture_facts
 from temperbook.drawing.shapes import Picture
+from temperbook.outputs.typeset import job_sheet
 from temperbook.outputs.typeset import pack as typeset_pack
 from temperbook.outputs.typeset.compile import compiled, sheets_data
 from temperbook.records.models import Alloy
-from temperbook.views import anneal_chart, routes
+from temperbook.views import anneal_chart, route, routes
 from temperbook.views import pack as pack_view
 from temperbook.views.pages import Link
 
 # Charts that a build makes, besides those that `temperbook chart` makes on demand.
 CHART_PAPERS = ("a4", "a3")
 PACK_PAPERS = ("a4", "letter")
+SHEET_PAPERS = ("a4", "letter")
+AT_ONCE = 2  # job sheets that are set beside one another
 
 
 @dataclass(frozen=True)
@@ -59,8 +63,15 @@ def pack_pdf(handbook: Handbook, pack_id: str, size: str) -> bytes:
     return compiled("pack.typ", data, handbook.library.edition.date)[0]
 
 
+def sheet_pdf(handbook: Handbook, route_id: str, size: str) -> bytes:
+    """The job sheet of a route as one PDF."""
+    said = route.shown(route.of(handbook)[route_id], handbook)
+    data = job_sheet.data(said, size, handbook.glow.colour)
+    return compiled("job_sheet.typ", data, handbook.library.edition.date)[0]
+
+
 def all_papers(handbook: Handbook, tell: Callable[[str], None] = lambda text: None) -> Papers:
-    """Every chart at A4 and A3 with previews, and every pack at A4 and Letter."""
+    """Every chart at A4 and A3 with previews, and every pack and route at A4 and Letter."""
     files: dict[str, bytes] = {}
     by_page: dict[str, list[Printed]] = {}
     for chart_id in handbook.library.charts:
@@ -71,7 +82,25 @@ def all_papers(handbook: Handbook, tell: Callable[[str], None] = lambda text: No
         tell(f"pack {pack_id}")
         folder = routes.page("packs", pack_id)
         by_page[folder] = [_pack(handbook, pack_id, size, folder, files) for size in PACK_PAPERS]
+    if route.of(handbook):
+        tell("job sheets")
+        by_page |= _job_sheets(handbook, files)
     return Papers(files, by_page)
+
+
+def _job_sheets(handbook: Handbook, files: dict[str, bytes]) -> dict[str, list[Printed]]:
+    """The job sheets of every route, set some at once: each has a process of its own."""
+    wanted = [(route_id, size) for route_id in route.of(handbook) for size in SHEET_PAPERS]
+    with ThreadPoolExecutor(AT_ONCE) as pool:
+        made = pool.map(lambda one: sheet_pdf(handbook, *one), wanted)
+    found: dict[str, list[Printed]] = {}
+    for (route_id, size), content in zip(wanted, made, strict=True):
+        folder = routes.page("routes", route_id)
+        href = f"{folder}{route_id}-{size}.pdf"
+        files[href] = content
+        said = f"read at {paper.LETTERING['bench'].metres} m, PDF, {len(content) // 1000} kB"
+        found.setdefault(folder, []).append(Printed(href, f"Job sheet, {_paper_name(size)}", said))
+    return found
 
 
 def _chart(
@@ -108,5 +137,8 @@ def _pack(
 ) -> Printed:
     href = f"{folder}{pack_id}-{size}.pdf"
     files[href] = pack_pdf(handbook, pack_id, size)
-    name = size.upper() if size == "a4" else size.capitalize()
-    return Printed(href, f"To print, {name}", f"PDF, {len(files[href]) // 1000} kB")
+    return Printed(href, f"To print, {_paper_name(size)}", f"PDF, {len(files[href]) // 1000} kB")
+
+
+def _paper_name(size: str) -> str:
+    return size.upper() if size == "a4" else size.capitalize()

@@ -23,6 +23,7 @@ from temperbook import paths
 from temperbook.derive.handbook import Handbook
 from temperbook.outputs import paper
 from temperbook.outputs.making import checked_handbook
+from temperbook.outputs.site import bench_data
 from temperbook.outputs.site.error_page import error_page
 from temperbook.outputs.site.rendering import Renderer
 from temperbook.problems import DataProblems
@@ -48,6 +49,7 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         self.pages: dict[str, Page] = {}
         self.papers = paper.Papers({}, {})
         self.renderer: Renderer | None = None
+        self.bench = ""
         self.problems: DataProblems | None = None
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
@@ -75,6 +77,7 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         wanted = self.config.paper and not self.serving
         self.papers = paper.all_papers(handbook) if wanted else paper.Papers({}, {})
         self.renderer = Renderer(handbook, self.papers.by_page)
+        self.bench = bench_data.content(handbook)
         self.pages = {_source(p.address): p for p in site.all_pages(handbook)}
         titles = {p.address: p.title for p in self.pages.values()}
         config.nav = [
@@ -95,6 +98,7 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
             return files
         for source, page in self.pages.items():
             files.append(_page_file(config, source, page))
+        files.append(File.generated(config, bench_data.ADDRESS, content=self.bench))
         for address, content in self.papers.files.items():
             files.append(File.generated(config, address, content=content))
         return files

@@ -11,9 +11,10 @@ from markupsafe import Markup
 
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
-from temperbook.drawing import heat_strip, picture_facts, pictures
+from temperbook.drawing import heat_strip, picture_facts, pictures, route
 from temperbook.outputs import svg
 from temperbook.views.pages import Page
+from temperbook.views.route import RouteShown
 
 TEMPLATES = Path(__file__).parent / "templates"
 
@@ -43,6 +44,7 @@ class Renderer:
             picture=self.picture,
             strip=self.strip,
             window=self.window,
+            route=self.route,
             papers=self.papers.get(page.address, []),
             any_papers=bool(self.papers),
         )
@@ -53,6 +55,11 @@ class Renderer:
         self.drawn += 1
         drawn = pictures.draw(name, self.facts)
         return Markup(svg.picture(drawn, f"d{self.drawn}", alt or drawn.alt))
+
+    def route(self, said: RouteShown) -> Markup:
+        """A worked route, drawn, as inline SVG."""
+        self.drawn += 1
+        return Markup(svg.picture(route.draw(said, self.handbook.glow.colour), f"d{self.drawn}"))
 
     def strip(self, alloy_id: str) -> heat_strip.Strip:
         """The strip of glow of an alloy's own page, over the heats that matter to it."""
