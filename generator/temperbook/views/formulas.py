@@ -97,8 +97,10 @@ def typed(formula: Formula) -> dict[str, str]:
 
 def command(formula: Formula) -> str:
     """The example as one types it on the command line."""
-    words = (f"{name}={value}" for name, value in typed(formula).items())
-    quoted = (f'"{word}"' if " " in word else word for word in words)
+    quoted = (
+        f'{name}="{value}"' if " " in value else f"{name}={value}"
+        for name, value in typed(formula).items()
+    )
     return " ".join(["temperbook compute", formula.id, *quoted])
 
 

@@ -1,0 +1,14 @@
+// How a plan is refused: by an id and the values that its sentence is filled with.
+import { Refused } from "../guards.js";
+
+export class Impossible extends Refused {
+  constructor(id, values = {}) {
+    super(id);
+    this.id = id;
+    this.values = values;
+  }
+}
+
+export function impossible(id, values) {
+  throw new Impossible(id, values);
+}
