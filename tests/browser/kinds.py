@@ -26,6 +26,7 @@ RECORDS = [
     "heat-colours/howe/",
     "cautions/pickle-acid/",
     "work-it-out/reduction/",
+    "work-it-out/plan/",
     "sources/nist-agcu/",
     "wall-charts/anneal/",
     "reading-packs/first-week/",

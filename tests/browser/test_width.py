@@ -19,7 +19,7 @@ def check(page: Any, width: int) -> None:
 def test_nothing_reaches_beyond_the_window(address: str, visit: Open) -> None:
     page = visit(address, width=360).page
     check(page, 360)
-    closed = page.locator("details:not([open]) > summary")
+    closed = page.locator("details:not([open]) > summary:visible")
     while closed.count():  # one that is opened is no longer among them
         closed.first.click()
     for width in (360, 390, 1400):

@@ -1,4 +1,4 @@
-"""Light of hot metal as printed: chromaticities, sRGB, and all corrections of an optical pyrometer."""
+"""Light of hot metal as printed: chromaticities, sRGB, corrections of an optical pyrometer."""
 
 from __future__ import annotations
 
@@ -63,7 +63,7 @@ OTHER_EYES = table("""
 def test_a_list_that_is_not_of_this_observer(
     row: list[str], off: float, known: dict[str, Any]
 ) -> None:
-    """Its x lies as far from the CIE 1931 value as said, more than a hundred times our own error."""
+    """Its x lies as far from the CIE 1931 value as said, over a hundred times our own error."""
     found = colour(1000, known)
     assert float(row[1]) - found["x"] == pytest.approx(off, abs=5e-5)
     assert float(row[2]) - found["y"] == pytest.approx(-off, abs=6e-4)
@@ -91,7 +91,8 @@ def inverse(m: Matrix) -> Matrix:
     def minor(row: int, column: int) -> float:
         a, b = (r for r in range(3) if r != row)
         c, d = (k for k in range(3) if k != column)
-        return (-1) ** (row + column) * (m[a][c] * m[b][d] - m[a][d] * m[b][c])
+        sign = 1.0 if (row + column) % 2 == 0 else -1.0
+        return sign * (m[a][c] * m[b][d] - m[a][d] * m[b][c])
 
     whole = sum(m[0][column] * minor(0, column) for column in range(3))
     rows = [tuple(minor(row, column) / whole for row in range(3)) for column in range(3)]
@@ -103,7 +104,7 @@ def chromaticity(x: float, y: float, z: float) -> tuple[float, float]:
 
 
 def test_the_printed_matrix_to_rgb() -> None:
-    """Within 0.0004: the print has four places, of a matrix that was turned round after rounding."""
+    """Within 0.0004: four places, of a matrix that was turned round after rounding."""
     pairs = [
         (printed, ours)
         for row, own in zip(TO_RGB, heat_colour.SRGB_FROM_XYZ, strict=True)
@@ -170,7 +171,7 @@ def test_the_draper_point_as_published() -> None:
 
 EMISSIVITIES = (0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9)
 # Apparent temperature [degC] | what to add [K] at each emissivity, 0.65 um. Source: National
-# Physical Laboratory, Tables of physical and chemical constants, 2.3.4 (kaye-laby-pyrometer), table.
+# Physical Laboratory, Tables of physical and chemical constants, 2.3.4 (kaye-laby-pyrometer).
 CORRECTIONS = table("""
 600  | 87  | 59  | 44  | 33  | 25  | 18  | 12 | 8  | 4
 800  | 135 | 91  | 67  | 50  | 37  | 27  | 19 | 12 | 6

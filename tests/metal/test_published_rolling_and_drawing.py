@@ -8,9 +8,9 @@ WE02 example 18.4, limits Eq. 18.37. FOSSEE (IIT Bombay, textbook companion code
 not named): WE05 book 3526 example 8.5, p. 228; WE10 book 3250 sample problem 3.7, p. 126; WE11 book
 3250 sample problem 3.3, p. 115. GATE 2018, mechanical paper, question 157: WE04. W. D. Callister,
 design example on cold-worked brass rod, as reproduced in a solved question: WE06; the same book's
-cold-worked copper rod, as reproduced in a question: WE15. Metal-forming textbook, problem 6.10, in a
-solution sheet that does not name it: WE09. WE12 a question bank, WE13 and WE14 anonymous solved
-questions: checks of the arithmetic, no literature.
+cold-worked copper rod, as reproduced in a question: WE15. A metal-forming textbook, problem 6.10,
+in a solution sheet that does not name it: WE09. WE12 a question bank, WE13 and WE14 anonymous
+solved questions: checks of the arithmetic, no literature.
 """
 
 from __future__ import annotations
@@ -69,8 +69,11 @@ def wire() -> dict[str, float]:
     uneven = here["draw-stress"] / plain / here["true-strain"]
     mean = (2.5 + 2.0) / 2
     return {
-        **here, "mean-diameter": mean, "phi": uneven, "contact-length": 0.12 * mean / (uneven - 0.88)
-    }  # fmt: skip
+        **here,
+        "mean-diameter": mean,
+        "phi": uneven,
+        "contact-length": 0.12 * mean / (uneven - 0.88),
+    }
 
 
 def copper_wire() -> dict[str, float]:
@@ -208,9 +211,11 @@ def test_how_far_the_simple_draw_formula_lies_above_the_other(row: list[str], ab
     """Two heavy draws, solved in print by s = Y (1 + 1/B) (1 - (d1/d0)^(2B)), B = mu cot a.
 
     `draw-force` is Groover's formula, which multiplies friction by the whole strain: in draws of 44
-    and 35 percent it gives a fifth to a third more. Of WE10 the power is printed, 25.53 kW at 90 m a
-    minute, which is 208.3 MPa on the wire of 10.2 mm; its flow stress is the mean of 207 MPa and what
-    a line to 414 MPa at a strain of 0.5 gives after the draw.
+    and 35 percent it gives a fifth to a third more.
+
+    Of WE10 the power is printed, 25.53 kW at 90 m a minute, which is 208.3 MPa on the wire of 10.2
+    mm; its flow stress is the mean of 207 MPa and what a line to 414 MPa at a strain of 0.5 gives
+    after the draw.
     """
     before, after, angle, friction, flow, printed = map(float, row[1:])
     drag = friction / math.tan(math.radians(angle))

@@ -1,4 +1,4 @@
-"""Temper steps by gauge numbers, and reductions that are printed beside the sizes they come from."""
+"""Temper steps by gauge numbers, and reductions that are printed beside their sizes."""
 
 from __future__ import annotations
 
@@ -113,7 +113,7 @@ def test_the_printed_ratio() -> None:
     makes each number 0.890522 of the one before, 4 in the sixth place short of the gauge's law.
     """
     assert pytest.approx(1.1229322, abs=5e-8) == STEP
-    assert 1 / STEP - 0.890522 == pytest.approx(3.7e-6, abs=5e-8)
+    assert pytest.approx(3.7e-6, abs=5e-8) == 1 / STEP - 0.890522
 
 
 def test_the_british_step(records: Library) -> None:
@@ -130,16 +130,16 @@ def test_the_british_step(records: Library) -> None:
 
 # -- reductions printed beside their sizes
 
-# what | from | to | basis | printed [percent] | exactly | print off by [percent] (- where it rounds)
+# source | from | to | basis | printed [percent] | exactly | print off by [percent] (- none)
 PRINTED = table("""
-copper wire, aime-secondary-recrystallization-1952   | round 9.5 | round 0.4 | area      | 99.8 | 99.82 | -
-the same, on its diameter                            | round 9.5 | round 0.4 | diameter  | 95.8 | 95.79 | -
-copper plate, t1-cold-rolling                        | flat 500x8 | flat 500x1 | thickness | 87.5 | 87.50 | -
-70/30 brass, AIME, comparison of grain measurements  | flat 500x14.732 | flat 500x9.5504 | thickness | 35.1 | 35.17 | -0.21
+aime-secondary-recrystallization-1952, wire | round 9.5 | round 0.4 | area     | 99.8 | 99.82 | -
+aime-secondary-recrystallization-1952, wire | round 9.5 | round 0.4 | diameter | 95.8 | 95.79 | -
+t1-cold-rolling, plate  | flat 500x8 | flat 500x1 | thickness | 87.5 | 87.50 | -
+AIME 1919, Bassett and Davis | flat 500x14.732 | flat 500x9.5504 | thickness | 35.1 | 35.17 | -0.21
 """)
 
 
-@pytest.mark.parametrize("row", PRINTED, ids=lambda row: row[0])
+@pytest.mark.parametrize("row", PRINTED, ids=lambda row: f"{row[0]} {row[3]}")
 def test_reductions_beside_their_sizes(row: list[str]) -> None:
     _, before, after, basis, printed, exactly, off = row
     value = reduction(before, after)[basis]

@@ -1,4 +1,4 @@
-"""Weights of wire and plate by gauge, troy weights and gold by volume, as printed, through `mass`."""
+"""Weights of wire and plate by gauge, troy weights, gold by volume: as printed, and `mass`."""
 
 from __future__ import annotations
 
@@ -75,7 +75,7 @@ def printed_weights() -> Iterator[tuple[str, str, float, str]]:
 
 
 def test_every_weight_of_wire_and_plate() -> None:
-    """One density a column gives all 72 weights within 0.05 percent, but one, which is a misprint."""
+    """One density a column gives all 72 weights within 0.05 percent, but one, a misprint."""
     off = {
         (number, what): percent_off(float(printed), pounds(COLUMNS[what], size, what))
         for number, what, size, printed in printed_weights()
@@ -143,7 +143,7 @@ def test_a_pennyweight_that_is_printed_one_too_high() -> None:
     1.55517.
     """
     assert round(mixture.PENNYWEIGHT, 5) == 1.55517
-    assert 1.55518 - mixture.PENNYWEIGHT == pytest.approx(0.0000062, abs=0.0000001)
+    assert pytest.approx(0.0000062, abs=0.0000001) == 1.55518 - mixture.PENNYWEIGHT
 
 
 def test_a_troy_ounce_in_the_grocers_ounces() -> None:

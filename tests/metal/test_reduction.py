@@ -31,8 +31,7 @@ def test_sixty_percent_of_the_diameter_is_84_percent_of_the_metal() -> None:
 
 
 def test_one_to_035_mm() -> None:
-    """Common practice, no source: 1.0 mm wire to 0.3-0.4 mm without an anneal (facts, README item
-    4).
+    """Common practice, no source: 1.0 mm wire to 0.3-0.4 mm without an anneal.
 
     On the diameter that is 60 to 70 percent, on the area 84 to 91. The arithmetic is geometry; that
     a bench does it is practice.
@@ -44,8 +43,7 @@ def test_one_to_035_mm() -> None:
 
 
 def test_thirty_percent_of_fine_wire() -> None:
-    """Common practice, no source: fine wire annealed after only some 30 percent pulls apart (facts,
-    README item 5).
+    """Common practice, no source: fine wire annealed after only some 30 percent pulls apart.
 
     The basis is not stated: 30 percent of the diameter is 51 percent of the area.
     """

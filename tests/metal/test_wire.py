@@ -60,7 +60,7 @@ def fine(**given: Any) -> tuple[dict[str, Any], dict[str, str]]:
 def test_draw_stress_is_groovers() -> None:
     """Groover, Eq. 18.33, example 18.4: 2.5 to 2.0 mm, 15 degrees, 0.07, flow stress 145.4 MPa.
 
-    It prints 94.1 MPa, which its own inputs give as 94.9 (facts, we-015).
+    It prints 94.1 MPa, which its own inputs give as 94.9.
     """
     found, _ = fine(
         diameter=2.0, from_=2.5, drawn=145.4, annealed=100, half_angle=15, friction=0.07

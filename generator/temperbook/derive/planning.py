@@ -70,11 +70,16 @@ def needed() -> Iterator[Wanted]:
     yield from map(passes_of, PER_PASS)
 
 
+def lacking(library: Library) -> list[Wanted]:
+    """The figures that are not there; where there are any, no plan can be made."""
+    return [wanted for wanted in needed() if _find(wanted, library) is None]
+
+
 def bench(library: Library) -> Bench:
     """What the records say of benches. Errors: DataProblems that names every figure it lacks."""
-    lacking = [wanted for wanted in needed() if _find(wanted, library) is None]
-    if lacking:
-        raise DataProblems(_problem(wanted) for wanted in lacking)
+    missing = lacking(library)
+    if missing:
+        raise DataProblems(_problem(wanted) for wanted in missing)
     return Bench(
         equipment=_equipment(library),
         usual=_figure(USUAL, library),

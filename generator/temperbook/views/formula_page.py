@@ -26,7 +26,6 @@ UNITS = {
 # Gauges are written behind their numbers as every unit is; here are their names alone.
 NAMES = {"awg": "AWG", "swg": "SWG", "bwg": "BWG", "ozt": "troy oz", "cd/m2": "cd/m²"}
 DIGITS, MOST = 4, 15  # of a number; digits before its point that are still read
-RAISED = str.maketrans("-0123456789", "⁻⁰¹²³⁴⁵⁶⁷⁸⁹")
 HINTS = {
     "section": "round 1.0, square 6 or flat 20x1.5, in mm",
     "composition": "Percent of the mass: Ag 92.5, Cu 7.5",
@@ -158,9 +157,9 @@ def figure(value: Any) -> str:
 
 
 def _power(text: str) -> str:
-    """`1.2×10⁻⁹` for `1.2e-09`."""
+    """`1.2×10^-9` for `1.2e-09`."""
     number, exponent, power = text.partition("e")
-    return f"{number}×10{str(int(power)).translate(RAISED)}" if exponent else number
+    return f"{number}×10^{int(power)}" if exponent else number
 
 
 def _parts(formula: Formula, handbook: Handbook) -> list[FieldShown | GroupShown]:
@@ -172,12 +171,12 @@ def _parts(formula: Formula, handbook: Handbook) -> list[FieldShown | GroupShown
             continue
         group = next((g for g in formula.groups if any(name in way for way in g)), None)
         if group is None:
-            parts.append(_field(formula.id, name, declared, handbook))
+            parts.append(field(formula.id, name, declared, handbook))
             continue
         names = [n for n in formula.inputs if any(n in way for way in group)]
         ways = [(_way(way, formula), list(way)) for way in group]
         parts.append(
-            GroupShown(ways, [_field(formula.id, n, formula.inputs[n], handbook) for n in names])
+            GroupShown(ways, [field(formula.id, n, formula.inputs[n], handbook) for n in names])
         )
         done |= set(names)
     return parts
@@ -188,7 +187,8 @@ def _way(names: tuple[str, ...], formula: Formula) -> str:
     return formatting.listed([labels[0], *(label.lower() for label in labels[1:])])
 
 
-def _field(formula_id: str, name: str, declared: Input, handbook: Handbook) -> FieldShown:
+def field(formula_id: str, name: str, declared: Input, handbook: Handbook) -> FieldShown:
+    """An input as a field of a form."""
     return FieldShown(
         name=name,
         kind=declared.kind,
@@ -245,7 +245,7 @@ def data(formula: Formula) -> dict[str, Any]:
     return {
         "id": formula.id,
         "label": formula.label,
-        "inputs": [_input(name, declared) for name, declared in formula.inputs.items()],
+        "inputs": inputs_of(formula.inputs),
         "outputs": dict(formula.outputs),
         "labels": {name: formula_words.output(formula.id, name) for name in formula.outputs},
         "first": list(formula_words.FIRST.get(formula.id, ())),
@@ -255,6 +255,11 @@ def data(formula: Formula) -> dict[str, Any]:
         "notes": dict(formula.notes),
         "example": _plain(formula.example),
     }
+
+
+def inputs_of(inputs: Mapping[str, Input]) -> list[dict[str, Any]]:
+    """Inputs for the browser, in their order."""
+    return [_input(name, declared) for name, declared in inputs.items()]
 
 
 def _input(name: str, declared: Input) -> dict[str, Any]:

@@ -109,6 +109,14 @@ HINTS = {
     "gauge number": "18, 0 or 2/0",
     "ring-size size": "54, 7 1/2 or L 1/2",
     "ring-blank size": "54, 7 1/2 or L 1/2",
+    "plan start": "Left open: annealed",
+    "used start": "Left open: annealed",
+    "plan temper": "Left open: as it comes from the last run",
+    "backward temper": "Left open: as it comes from the last run",
+    "backward anneals": "Left empty: 1",
+    "plan process": "Left open: follows from the sections",
+    "used process": "Left open: follows from the sections",
+    "backward process": "Left open: follows from the sections",
 }
 
 # Outputs that people look for, before the others.

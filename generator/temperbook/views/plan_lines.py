@@ -50,10 +50,11 @@ def _run(number: int, run: Data) -> list[str]:
 def reductions(run: Data) -> str:
     """`44.7 % of the area, 25.7 % of the diameter`."""
     said = [f"{run['reduction_area_pct']:.1f} % of the area"]
+    square = (run.get("to") or run["now"])["shape"] == "square"
     for basis in ("diameter", "thickness"):
         key = f"reduction_{basis}_pct"
         if key in run:
-            said.append(f"{run[key]:.1f} % of the {basis}")
+            said.append(f"{run[key]:.1f} % of the {'side' if square else basis}")
     return ", ".join(said)
 
 

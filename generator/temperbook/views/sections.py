@@ -17,6 +17,7 @@ from temperbook.views import (
     formula_page,
     formulas,
     pages,
+    plan_form,
     route,
     routes,
     source,
@@ -197,11 +198,18 @@ def terms(handbook: Handbook, only: list[str] | None = None) -> list[TermShown]:
     ]
 
 
+def _work_it_out(handbook: Handbook) -> list[tuple[str, str, list[Link]]]:
+    """What can be worked out, by subject; planning first, where plans can be made."""
+    planning = plan_form.listed(handbook)
+    first = [("Planning", "planning", planning)] if planning else []
+    return [*first, *formula_page.listed(handbook)]
+
+
 LISTS = {
     "home": _cards,
     "alloys": _families,
     "heat-colours": _lanes,
-    "work-it-out": formula_page.listed,
+    "work-it-out": _work_it_out,
     "routes": route.listed,
     "cautions": caution.listed,
     "wall-charts": _charts,

@@ -3,10 +3,20 @@
 from __future__ import annotations
 
 from temperbook.derive.handbook import Handbook
-from temperbook.views import alloy, caution, formula_page, printed, route, sections, source, subject
+from temperbook.views import (
+    alloy,
+    caution,
+    formula_page,
+    plan_form,
+    printed,
+    route,
+    sections,
+    source,
+    subject,
+)
 from temperbook.views.pages import Page
 
-VIEWS = (sections, alloy, formula_page, subject, caution, source, printed, route)
+VIEWS = (sections, alloy, plan_form, formula_page, subject, caution, source, printed, route)
 
 
 def all_pages(handbook: Handbook) -> list[Page]:

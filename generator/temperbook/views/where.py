@@ -41,6 +41,7 @@ def data(where: Where) -> Data:
 def lines(data: Data) -> list[str]:
     """The same for a terminal."""
     used = {f"reduction_{k.removeprefix('used_')}": v for k, v in data.items() if k[:5] == "used_"}
+    used["now"] = data["now"]
     found = [
         f"{data['name']}: {data['from']['text']} -> {data['now']['text']}",
         f"used   {plan_lines.reductions(used)} (true strain {data['true_strain']:.2f})",

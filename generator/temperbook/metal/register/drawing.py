@@ -70,11 +70,12 @@ FORMULAS = (
         },
         expected={
             "true-strain": 0.44629,
-            "mean-flow-stress": 145.39,
-            "draw-stress": 94.89,
-            "force": 298.1,
+            "mean-flow-stress": 145.377,
+            "draw-stress": 94.883,
+            "force": 298.08,
         },
-        note="The example's printed 94.1 MPa and 295.5 N do not follow from its printed inputs.",
+        note="The example's printed 94.1 MPa and 295.5 N do not follow from its printed inputs. In "
+        "heavy draws it lies a fifth to a third above formulas whose friction grows along the die.",
     ),
     Formula(
         "draw-schedule",

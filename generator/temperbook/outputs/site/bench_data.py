@@ -8,7 +8,7 @@ from temperbook import units
 from temperbook.derive import tables
 from temperbook.derive.handbook import Handbook
 from temperbook.metal import register
-from temperbook.views import formula_page, typed
+from temperbook.views import formula_page, plan_form, typed
 
 ADDRESS = "assets/data/bench.json"
 
@@ -27,5 +27,6 @@ def content(handbook: Handbook) -> str:
         "units": formula_page.shown_units(),
         "families": formula_page.families(handbook),
         "elements": formula_page.element_names(handbook),
+        **plan_form.data(handbook),
     }
     return json.dumps(data, ensure_ascii=False, separators=(",", ":")) + "\n"

@@ -2,7 +2,6 @@
 import { fixed, general } from "./texts.js";
 
 const [DIGITS, MOST] = [4, 15]; // of a number; digits before its point that are still read
-const RAISED = [..."⁻⁰¹²³⁴⁵⁶⁷⁸⁹"];
 const MANY = 5; // figures from which they are smaller
 const WORDS = ["text", "flag", "names"]; // units of what is no number
 
@@ -13,11 +12,11 @@ export function shownNumber(value) {
   return power(general(value, DIGITS));
 }
 
-// `1.2×10⁻⁹` for `1.2e-09`.
+// `1.2×10^-9` for `1.2e-09`.
 function power(text) {
   const [number, exponent] = text.split("e");
   if (exponent === undefined) return number;
-  return `${number}×10${[...String(Number(exponent))].map((sign) => RAISED["-0123456789".indexOf(sign)]).join("")}`;
+  return `${number}×10^${Number(exponent)}`;
 }
 
 export function show(found, { outputs, units, notes }, record, data) {

@@ -16,10 +16,10 @@ async function bench() {
   return answer.json();
 }
 
-class Form {
+export class Form {
   constructor(form, data) {
     this.data = data;
-    this.record = data.formulas[form.dataset.formula];
+    this.record = data.formulas[form.dataset.formula] ?? data.questions[form.dataset.question];
     this.fields = new Fields(form, data);
     this.refused = form.querySelector(".refused");
     this.found = document.getElementById("found");
@@ -134,10 +134,11 @@ function spoken(sentence) {
   return `${quoted[0].toUpperCase()}${quoted.slice(1)}${quoted.endsWith(".") ? "" : "."}`;
 }
 
-async function start(form) {
+// A form of a kind at work, once its tables are here; without them the page says so.
+export async function start(form, Kind) {
   const without = document.querySelector(".work-without");
   try {
-    const work = new Form(form, await bench());
+    const work = new Kind(form, await bench());
     work.open();
     without.remove();
     for (const place of document.querySelectorAll(".work-open")) {
@@ -151,4 +152,4 @@ async function start(form) {
 }
 
 const form = document.querySelector("form[data-formula]");
-if (form) start(form);
+if (form) start(form, Form);

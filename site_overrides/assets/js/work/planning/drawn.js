@@ -1,8 +1,15 @@
 // Small drawings of a run: both sections to one scale, and its work on a bar up to the ceiling.
 import { sizeOf } from "./words.js";
 
-const SVG = "http://www.w3.org/2000/svg";
+// The name of the drawings' own language, as the browser has it.
+const SVG = namespace();
 const [TALL, WIDE, BAR] = [44, 240, 16];
+
+function namespace() {
+  const holder = document.createElement("template");
+  holder.innerHTML = "<svg></svg>";
+  return holder.content.firstChild.namespaceURI;
+}
 
 function made(tag, attributes, ...inside) {
   const element = document.createElementNS(SVG, tag);

@@ -1,4 +1,5 @@
 // A plan on the page: what is asked first in large figures, then run by run, then what must be known.
+import { fixed } from "../texts.js";
 import * as drawn from "./drawn.js";
 import * as words from "./words.js";
 
@@ -9,8 +10,10 @@ export function element(tag, name, ...inside) {
   return made;
 }
 
-export function figure(label, value) {
-  return element("div", "found-row", element("dt", "", label), element("dd", "found-figure", value));
+// A labelled figure, and under it what must be said of it.
+export function figure(label, value, ...under) {
+  const said = under.map((text) => element("span", "found-name", text));
+  return element("div", "found-row", element("dt", "", label), element("dd", "found-figure", value, ...said));
 }
 
 // The figures at the head of a plan.
@@ -20,23 +23,21 @@ export function head(plan) {
     figure("Off the area in all", words.percent(plan.total_reduction_area_pct)),
   ];
   if (plan.mass_g !== null) rows.push(figure("The finished piece weighs", `${words.number(plan.mass_g, 2)}\u00a0g`));
-  if (plan.start.length_mm !== null) rows.push(figure("The start is long", `${words.number(plan.start.length_mm, 1)}\u00a0mm`));
+  if (plan.start.length_mm !== null) rows.push(figure("Length of the start", `${words.number(plan.start.length_mm, 1)}\u00a0mm`));
   if (plan.charge_g !== null) rows.push(charge(plan));
   return rows;
 }
 
 export function charge({ charge_g: whole, charge_by_element_g: parts }) {
-  const row = figure("Melt", `${words.number(whole, 2)}\u00a0g`);
   const each = Object.entries(parts).map(([element, grams]) => `${element} ${words.number(grams, 2)}\u00a0g`);
-  row.lastChild.append(element("span", "found-name", each.join(", ")));
-  return row;
+  return figure("Melt", `${words.number(whole, 2)}\u00a0g`, each.join(", "));
 }
 
 // The runs as a list; between them the anneals.
 export function runs(plan) {
   const works = plan.runs.flatMap((run) => [run.true_strain, -Math.log(1 - (run.ceiling_pct ?? 0) / 100)]);
   const most = Math.max(...works.filter(Number.isFinite)) * 1.12;
-  const largest = Math.max(words.sizeOf(plan.runs[0].from), plan.runs[0].from.width_mm ? 0 : words.sizeOf(plan.runs[0].from));
+  const largest = words.sizeOf(plan.runs[0].from);
   return plan.runs.map((run, place) => runItem(run, place + 1, most, largest));
 }
 
@@ -52,7 +53,7 @@ function runItem(run, number, most, largest) {
 }
 
 function passes(run) {
-  const sizes = run.passes.map((pass) => element("li", "", words.number(words.sizeOf(pass.to), 2)));
+  const sizes = run.passes.map((pass) => element("li", "", fixed(words.sizeOf(pass.to), 2)));
   return element("div", "plan-passes", element("p", "", `${words.passes(run)}, to (mm):`), element("ol", "", ...sizes));
 }
 
