@@ -46,14 +46,15 @@ class Answering:
     """Python's answers, the bench and the gauges read once."""
 
     def __init__(self, handbook: Handbook) -> None:
-        self.handbook = handbook
         self.bench = planning.bench(handbook.library)
         self.gauges = tables.made(("gauges",), handbook.library)["gauges"]
+        alloys = handbook.library.alloys
+        self.facts = {alloy: planning.alloy_facts(alloy, handbook) for alloy in alloys}
 
     def to(self, question: dict[str, Any]) -> dict[str, Any]:
         """The answer to one question, or its refusal."""
         asked, equipment = dict(question["asked"]), dict(question["equipment"])
-        facts = planning.alloy_facts(asked.pop("alloy"), self.handbook)
+        facts = self.facts[asked.pop("alloy")]
         mould, anneals = asked.pop("mould", None), asked.pop("anneals", None)
         end = sections.parse(asked.pop("end"))
         start = sections.parse(asked.pop("start")) if "start" in asked else end

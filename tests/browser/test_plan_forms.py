@@ -160,7 +160,7 @@ def test_a_sheet_of_paper_holds_the_plan(page: Visit) -> None:
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_axe_finds_nothing_in_a_plan(scheme: str, page: Visit) -> None:
     page.page.emulate_media(color_scheme=scheme)
-    assert violations(opened(page, SHEET)) == []
+    assert violations(opened(page, SHEET), scheme) == []
     page.page.emulate_media(color_scheme="light")
 
 
