@@ -1,7 +1,7 @@
 """Bad data of every kind: the exact text that `temperbook check` prints, and that nothing escapes.
 
 The rules of the machinery that are not reached by any bad example could be deleted without a test
-failing; the last tests trace which lines run and hold that none is left.
+failing; the last tests see from which lines problems are made and hold that none is left.
 """
 
 from __future__ import annotations
@@ -9,6 +9,7 @@ from __future__ import annotations
 import ast
 import sys
 from collections import defaultdict
+from collections.abc import Callable
 from pathlib import Path
 from types import FrameType, ModuleType
 from typing import Any
@@ -20,6 +21,7 @@ from temperbook import checks
 from temperbook.cli import main
 from temperbook.paths import Project
 from temperbook.problems import Problem
+from temperbook.records.link_prose import Fault
 from temperbook.records.load import load
 from tests.conftest import bad_cases, copy_small, lay_over
 
@@ -97,35 +99,31 @@ def traced_run(folder: Path) -> tuple[dict[str, list[Problem]], list[str]]:
     """What each rule finds in all bad examples, and the lines that make a problem but never ran."""
     found: dict[str, list[Problem]] = defaultdict(list)
     waiting = {str(path): makers(path) for path in TRACED}
-    spans: dict[tuple[str, int, str], set[int]] = {}
 
-    def trace_lines(frame: FrameType, event: str, arg: Any) -> Any:
-        waiting[frame.f_code.co_filename].discard(frame.f_lineno)
-        return trace_lines
+    def seen(frame: FrameType | None) -> None:
+        """Every line that a problem is being made from, the innermost first."""
+        while frame is not None:
+            waiting.get(frame.f_code.co_filename, set()).discard(frame.f_lineno)
+            frame = frame.f_back
 
-    def trace(frame: FrameType, event: str, arg: Any) -> Any:
-        lines = waiting.get(frame.f_code.co_filename)
-        # Once all of its problems have been made, a function runs untraced.
-        if not lines:
-            return None
-        code = frame.f_code
-        place = (code.co_filename, code.co_firstlineno, code.co_name)
-        if place not in spans:
-            spans[place] = {line for *_, line in code.co_lines() if line}
-        return None if lines.isdisjoint(spans[place]) else trace_lines
-
-    before = sys.gettrace()
-    for case in reversed(CASES):
-        project = copy_small(folder / case.name)
-        lay_over(case, project)
-        sys.settrace(trace)
-        try:
+    with pytest.MonkeyPatch.context() as patched:
+        for made in (Problem, Fault):
+            patched.setattr(made, "__init__", _watched(made.__init__, seen))
+        for case in CASES:
+            project = copy_small(folder / case.name)
+            lay_over(case, project)
             library, _ = load(project)
             for rule in checks.RULES:
                 found[short(rule)] += rule.check(library)
-        finally:
-            sys.settrace(before)
     return found, [f"{file}:{line}" for file, lines in waiting.items() for line in sorted(lines)]
+
+
+def _watched(make: Callable[..., None], seen: Callable[[FrameType | None], None]) -> Any:
+    def watched(self: Any, *args: Any, **more: Any) -> None:
+        seen(sys._getframe(1))
+        make(self, *args, **more)
+
+    return watched
 
 
 def short(rule: ModuleType) -> str:

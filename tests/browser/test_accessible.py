@@ -12,6 +12,13 @@ from outputs.building import missing
 TAP = 44  # px
 
 
+# Rows of a list are drawn by one template: so many stand for all of a long one.
+FEWER = """() => {
+  for (const list of document.querySelectorAll("main :is(ul, ol, dl, tbody)"))
+    [...list.children].slice(40).forEach((row) => row.remove());
+}"""
+
+
 def violations(page: Any, scheme: str = "light") -> list[str]:
     """What axe objects to, and where. Dark differs from light by its colours alone."""
     try:
@@ -26,6 +33,7 @@ def violations(page: Any, scheme: str = "light") -> list[str]:
 @pytest.mark.parametrize("address", [*EACH_KIND, "no/such/page/"])
 def test_axe_finds_nothing(address: str, visit: Open) -> None:
     page = visit(address).page
+    page.evaluate(FEWER)
     assert violations(page) == []
     page.emulate_media(color_scheme="dark")
     assert violations(page, "dark") == []

@@ -13,6 +13,7 @@ import pytest
 from outputs.building import ROOT, once, run, shared
 
 from temperbook.derive.handbook import Handbook
+from temperbook.paths import Project
 
 
 def digests(folder: Path) -> dict[str, str]:
@@ -61,16 +62,19 @@ def test_the_sitemap_is_dated_by_the_edition(built: Path, handbook: Handbook) ->
     assert len(dates) == text.count("<loc>") == len(list(built.rglob("index.html")))
 
 
-def test_papers_alone_are_those_of_the_whole_build(built: Path, tmp_path: Path) -> None:
-    run("--project", str(ROOT), "build", "--only", "paper", "--out", str(tmp_path / "paper"))
-    alone, whole = digests(tmp_path / "paper"), digests(built)
+def test_papers_alone_are_those_of_the_whole_build(buildable: Project, tmp_path: Path) -> None:
+    build = ("--project", str(buildable.root), "build")
+    run(*build, "--out", str(tmp_path / "whole"))
+    run(*build, "--only", "paper", "--out", str(tmp_path / "paper"))
+    alone, whole = digests(tmp_path / "paper"), digests(tmp_path / "whole")
     assert len(alone) >= 4
     assert {name: whole[name] for name in alone} == alone
     assert not [name for name in whole if name.endswith(".pdf") and name not in alone]
 
 
-def test_a_site_without_paper_is_whole_and_says_so(pages: object, tmp_path: Path) -> None:
-    run("--project", str(ROOT), "build", "--only", "site", "--out", str(tmp_path / "site"))
+def test_a_site_without_paper_is_whole_and_says_so(buildable: Project, tmp_path: Path) -> None:
+    build = ("--project", str(buildable.root), "build", "--only", "site")
+    run(*build, "--out", str(tmp_path / "site"))
     assert not list((tmp_path / "site").rglob("*.pdf"))
     text = (tmp_path / "site/wall-charts/anneal/index.html").read_text(encoding="utf-8")
     assert "This build left paper out." in text
