@@ -16,7 +16,20 @@ from temperbook.views import where as where_view
 
 NUMBER = {"plan": 400, "used": 150, "backward": 150}
 SHAPES = ("round", "square", "flat", "flattened", "rounded", "rolled wire")
-TEMPERS = ("", "", "", "soft", "quarter-hard", "half-hard", "hard", "spring", "bouncy")
+TEMPERS = (
+    "",
+    "",
+    "",
+    "soft",
+    "quarter-hard",
+    "half-hard",
+    "hard",
+    "spring",
+    "bouncy",
+    "100hv",
+    "60",
+    "90-hb",
+)
 # Where rounding could tell the two apart: dust at a ceiling, at a reserve, at equal sizes.
 EDGES: tuple[dict[str, Any], ...] = (
     {"start": "round 1.0", "end": "round 0.35", "ceiling": 0.65},
@@ -133,7 +146,7 @@ def _equipment(chance: random.Random, start: str, large: float, small: float) ->
     ):
         if chance.random() < 0.2:
             found[name] = _number(chance, *ends)
-    if start.startswith("round") and chance.random() < 0.5:
+    if not start.startswith("flat") and chance.random() < 0.4:
         holes, size = [], large
         while size > small:
             holes.append(round(size, 3))

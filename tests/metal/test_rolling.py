@@ -57,3 +57,13 @@ def test_rolls_bite_more_with_radius_and_friction(radius: float, friction: float
 def test_nothing_below_zero(call: object, given_: tuple[float, ...]) -> None:
     with pytest.raises(ValueError, match="must be above zero"):
         call(*given_)  # type: ignore[operator]
+
+
+def test_split_ends_of_thick_stock_on_small_rolls() -> None:
+    """Documentation of an open-source rolling simulation: split ends where h0/R0 > 1.81 e/(1 - e);
+    solved for 5 mm on rolls of 60 mm the limit is e = 1/(1 + 1.81 R/h) = 8.43 percent.
+    """
+    limit = 1 / (1 + 1.81 * 30 / 5)
+    assert limit == pytest.approx(0.0843, abs=0.0001)
+    assert rolling.splits_ends(5, 5 * (1 - limit + 0.001), 30, 1.81)
+    assert not rolling.splits_ends(5, 5 * (1 - limit - 0.001), 30, 1.81)

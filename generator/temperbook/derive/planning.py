@@ -55,6 +55,8 @@ USUAL = Wanted(REDUCTION, "reduction-ceiling", (("name", "most-alloys"),))
 THICK = Wanted(REDUCTION, "fine-wire")
 CRITICAL = Wanted(GRAIN, "critical-strain", (("name", "any-metal"),))
 FACTOR = Wanted(SPREAD, "spread-constant", (("name", "factor"),))
+SPLIT = Wanted(REDUCTION, "gap-criterion", (("name", "split-ends"),))
+DELTA = Wanted(REDUCTION, "delta-limit", (("name", "wire"),))
 POWER = Wanted(SPREAD, "spread-constant", (("name", "power"),))
 
 
@@ -86,6 +88,8 @@ def bench(library: Library) -> Bench:
         thick_wire=_figure(THICK, library).highest,
         critical=_figure(CRITICAL, library).highest,
         rule=_rule(library),
+        split_ends=_optional(SPLIT, library),
+        delta=_optional(DELTA, library),
     )
 
 
@@ -131,6 +135,11 @@ def _per_pass(process: str, library: Library) -> float:
 def _rule(library: Library) -> SpreadRule | None:
     factor, power = _find(FACTOR, library), _find(POWER, library)
     return SpreadRule(factor.lowest, power.lowest) if factor and power else None
+
+
+def _optional(wanted: Wanted, library: Library) -> float | None:
+    known = _find(wanted, library)
+    return known.lowest if known else None
 
 
 def _middle(known: Known) -> float:

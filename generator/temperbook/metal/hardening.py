@@ -125,6 +125,19 @@ def at(curve: Curve, strain: float) -> Hardness | None:
     return None
 
 
+def strain_for(curve: Curve, hardness: float) -> float | None:
+    """Work [1] after which the middle of the range is a hardness; None outside the table.
+
+    The inverse of `at`. Valid for: from the annealed hardness to that of the table's end.
+    """
+    middles = [(point.low + point.high) / 2 for point in curve.points]
+    for (left, one), (right, other) in pairwise(zip(curve.points, middles, strict=True)):
+        if one <= hardness <= other and other > one:
+            share = (hardness - one) / (other - one)
+            return left.strain + share * (right.strain - left.strain)
+    return None
+
+
 def temper_steps(facts: AlloyFacts, stock: str) -> dict[str, Known]:
     """The reduction that gives each temper, for a stock (flat | wire), in order of hardness."""
     found: dict[str, Known] = {}

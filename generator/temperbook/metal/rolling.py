@@ -17,6 +17,17 @@ def max_draft(roll_radius: float, friction: float) -> float:
     return friction**2 * roll_radius
 
 
+def splits_ends(before: float, after: float, roll_radius: float, criterion: float) -> bool:
+    """Whether a pass works the skin so much more than the middle that the ends may split.
+
+    before, after: thicknesses [mm]. roll_radius: [mm]. criterion: factor [1] of the source. Valid
+    for: a perfectly plastic metal in plane strain; a direction, not a limit. Formula: h0/R > f
+    e/(1 - e). Source: split-ends-rolling. Example: splits_ends(5, 4.75, 30, 1.81) -> True
+    """
+    share = 1 - after / before
+    return before / roll_radius > criterion * share / (1 - share)
+
+
 def contact_length(roll_radius: float, draft: float) -> float:
     """Length of contact [mm] between roll and metal: roll radius and draft [mm].
 

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from temperbook.metal import runs
-from temperbook.metal.planning import holes, path
+from temperbook.metal.planning import holes, passes, path
 from temperbook.metal.planning.asked import Equipment, Impossible, Request
 from temperbook.metal.planning.bounds import Stage
 from temperbook.metal.planning.stages import Stages
@@ -37,7 +37,7 @@ def legs(
     last: work [1] of the last run, or None. thick_wire: diameter [mm] below which an anneal is
     better avoided. Errors: Impossible.
     """
-    if process == "draw" and equipment.holes and request.start.shape == "round":
+    if process == "draw" and equipment.holes:
         return _through_holes(request, stages, last, equipment)
     total = path.work(request.start, request.end)
     first, later = stages.first.limits, stages.later.limits
@@ -88,7 +88,7 @@ def _through_holes(
 ) -> list[Leg]:
     start, end = request.start, request.end
     per_draw = equipment.per_pass["draw"]
-    sizes = holes.usable(start.thickness, end.thickness, per_draw, equipment.holes)
+    sizes = holes.usable(passes.as_round(start), end.thickness, per_draw, equipment.holes)
     ends = holes.stops(sizes, stages.first.limits, stages.later.limits, last, request.more)
     found: list[Leg] = []
     section = start

@@ -95,9 +95,16 @@ def _hold_number(number: int) -> None:
 
 def through_holes(start: Section, sizes: Sequence[float], per_draw: float) -> list[Pass]:
     """The fewest draws of a run through the holes of a plate [mm], the last of them its end."""
-    chosen = drawing.schedule_by_holes(start.thickness, sizes[-1], per_draw, sizes)
+    chosen = drawing.schedule_by_holes(as_round(start), sizes[-1], per_draw, sizes)
     sections = [Section("round", size, size) for size in chosen]
     return [Pass(section, path.work(start, section)) for section in sections]
+
+
+def as_round(section: Section) -> float:
+    """The diameter [mm] of a round with a section's area: a square's corners come off first."""
+    if section.shape == "round":
+        return section.thickness
+    return math.sqrt(section.area * 4 / math.pi)
 
 
 def bitten(start: Section, equipment: Equipment, per_pass: float) -> bool:

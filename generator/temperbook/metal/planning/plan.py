@@ -31,7 +31,8 @@ class Bench:
 
     usual: the common ceiling [percent]. thick_wire: diameter [mm] down to which an anneal of wire
     does no harm. critical: reduction [percent] below which an anneal coarsens the grain. rule:
-    the spread formula, None where none is known.
+    the spread formula; split_ends: factor [1] of that criterion; delta: shape of the zone [1]
+    above which the middle of a wire may tear. None where none is known.
     """
 
     equipment: Equipment
@@ -39,6 +40,8 @@ class Bench:
     thick_wire: float
     critical: float
     rule: spread.SpreadRule | None = None
+    split_ends: float | None = None
+    delta: float | None = None
 
 
 @dataclass(frozen=True)
@@ -210,8 +213,9 @@ def _passes(leg: Leg, process: str, facts: AlloyFacts, equipment: Equipment) -> 
     if process == "forge":
         return []
     own = None if "per-pass" in equipment.given else bounds.per_pass(facts, process)
-    if process == "draw" and equipment.holes and leg.start.shape == "round":
-        between = [h for h in equipment.holes if leg.end.thickness <= h < leg.start.thickness]
+    if process == "draw" and equipment.holes:
+        before = passes.as_round(leg.start)
+        between = [h for h in equipment.holes if leg.end.thickness <= h < before]
         sizes = sorted({*between, leg.end.thickness}, reverse=True)
         return passes.through_holes(leg.start, sizes, equipment.per_pass["draw"])
     return passes.of_run(leg.start, leg.end, process, equipment, own or equipment.per_pass[process])

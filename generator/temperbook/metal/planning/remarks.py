@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from temperbook.metal import drawing, rolling
 from temperbook.metal.planning import passes, path, tempering
 from temperbook.metal.planning.asked import SOFT, Said
 from temperbook.metal.planning.bounds import GIVEN, Bound
@@ -15,6 +16,7 @@ from temperbook.metal.sections import Section
 if TYPE_CHECKING:
     from temperbook.metal.planning.plan import Bench, Plan, Run
 
+HALF_ANGLE = 6.0  # degrees: the sharp end of what dies have, so that the note errs to silence
 TRIMMED = 1.02  # a width beyond this share of the end's is worth a trim
 
 
@@ -100,6 +102,8 @@ def notes(plan: Plan, stages: Stages, bench: Bench) -> Iterator[Said]:
         yield Said("square-to-round")
     if plan.process == "forge":
         yield Said("forging-has-no-passes")
+    if plan.process == "draw":
+        yield from _torn_middle(plan, bench)
     if plan.temper:
         low, high, of = plan.temper.lowest, plan.temper.highest, plan.temper.of
         yield Said(
@@ -143,9 +147,38 @@ def _of_shape(plan: Plan, bench: Bench) -> Iterator[Said]:
     if request.end.width < request.start.width / path.SAME:
         cut = Section("flat", request.end.width, request.start.thickness)
         yield Said("narrower-by-work", {"cut": cut.text})
+    yield from _split_ends(plan, bench)
     per_pass = bench.equipment.per_pass["flat"]
     if any(passes.bitten(run.start, bench.equipment, per_pass) for run in plan.runs):
         yield Said("bite-sets-passes", {"roll": bench.equipment.roll_diameter})
+
+
+def _split_ends(plan: Plan, bench: Bench) -> Iterator[Said]:
+    """Flat passes that leave the middle behind, and down to which thickness."""
+    radius = bench.equipment.roll_diameter / 2
+    thin: list[float] = []
+    for run in plan.runs:
+        before = run.start.thickness
+        for one in run.passes:
+            after = one.section.thickness
+            if bench.split_ends and rolling.splits_ends(before, after, radius, bench.split_ends):
+                thin.append(after)
+            before = after
+    if thin:
+        yield Said("middle-behind", {"passes": len(thin), "thickness": min(thin)})
+
+
+def _torn_middle(plan: Plan, bench: Bench) -> Iterator[Said]:
+    """Draws so light that the middle of the wire may tear, at the usual angle of a hole."""
+    most = 0.0
+    for run in plan.runs:
+        before = run.start.area
+        for one in run.passes:
+            share = 1 - one.section.area / before
+            most = max(most, drawing.delta_factor(HALF_ANGLE, share))
+            before = one.section.area
+    if bench.delta and most > bench.delta:
+        yield Said("light-draws", {"delta": most, "limit": bench.delta, "angle": HALF_ANGLE})
 
 
 def _area(run: Run) -> float:

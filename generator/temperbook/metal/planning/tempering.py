@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from dataclasses import dataclass
 
 from temperbook.metal import hardening
@@ -12,13 +13,22 @@ from temperbook.metal.planning.stages import Stages
 from temperbook.metal.runs import DUST, strain_of
 from temperbook.metal.sections import Section
 
+FORM = {"flat": "sheet or strip", "wire": "wire"}
+_HARDNESS = re.compile(r"(\d+(?:\.\d+)?)[- ]?(hv|hb)?", re.ASCII)
+
 
 @dataclass(frozen=True)
 class Last:
-    """Work [1] of the last run, and the table's own reduction where a temper was asked for."""
+    """Work [1] of the last run; the table's reduction, or the hardness, that it was asked by."""
 
     strain: float
     known: Known | None = None
+    hardness: float | None = None
+
+    @property
+    def claimed(self) -> bool:
+        """Whether it promises what the metal is like, and not a reduction alone."""
+        return self.known is not None or self.hardness is not None
 
 
 def stock_of(section: Section) -> str:
@@ -35,6 +45,9 @@ def last_run(request: Request, facts: AlloyFacts) -> Last | None:
         return Last(strain_of(request.last))
     if request.temper in ("", SOFT):
         return None
+    asked = _HARDNESS.fullmatch(request.temper)
+    if asked:
+        return _by_hardness(float(asked[1]), (asked[2] or "HV").upper(), request, facts)
     steps = hardening.temper_steps(facts, stock_of(request.end))
     if request.temper not in steps:
         raise _unknown(request, facts, list(steps))
@@ -44,8 +57,29 @@ def last_run(request: Request, facts: AlloyFacts) -> Last | None:
     return Last(sum(strains) / 2, steps[request.temper])
 
 
+def _by_hardness(value: float, unit: str, request: Request, facts: AlloyFacts) -> Last:
+    """The last run for a hardness, from the alloy's own table and never beyond its ends."""
+    stock = stock_of(request.end)
+    curve = hardening.curve(facts, stock)
+    if curve is None or curve.unit != unit:
+        raise Impossible("no-hardness-table", alloy=facts.name, form=FORM[stock], unit=unit)
+    strain = hardening.strain_for(curve, value)
+    if strain is None or strain <= DUST:
+        ends = [(point.low + point.high) / 2 for point in (curve.points[0], curve.points[-1])]
+        raise Impossible(
+            "hardness-not-in-table",
+            alloy=facts.name,
+            form=FORM[stock],
+            hardness=value,
+            unit=unit,
+            soft=ends[0],
+            hard=ends[1],
+        )
+    return Last(strain, hardness=value)
+
+
 def _unknown(request: Request, facts: AlloyFacts, known: list[str]) -> Impossible:
-    form = "sheet or strip" if stock_of(request.end) == "flat" else "wire"
+    form = FORM[stock_of(request.end)]
     if request.temper not in hardening.TEMPERS:
         words = ", ".join((SOFT, *hardening.TEMPERS))
         return Impossible("unknown-temper", temper=request.temper, words=words)
@@ -72,7 +106,7 @@ def hold_reachable(last: Last, request: Request, total: float, stages: Stages) -
             there=_percent(total),
             start=thicker(request.start, request.end, last.strain).text,
         )
-    claimed = last.known is not None and request.state == "cast"
+    claimed = last.claimed and request.state == "cast"
     if claimed and total - last.strain <= DUST:
         raise Impossible(
             "temper-from-cast", start=thicker(request.start, request.end, last.strain).text

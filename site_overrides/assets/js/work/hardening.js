@@ -53,6 +53,19 @@ export function at(table, strain) {
   return { low: between("low"), high: between("high"), unit: table.unit, between: [left.known, right.known] };
 }
 
+// Work [1] after which the middle of the range is a hardness; undefined outside the table.
+export function strainFor({ points }, hardness) {
+  const middle = ({ low, high }) => (low + high) / 2;
+  for (let place = 1; place < points.length; place += 1) {
+    const [left, right] = [points[place - 1], points[place]];
+    const [one, other] = [middle(left), middle(right)];
+    if (one <= hardness && hardness <= other && other > one) {
+      return left.strain + ((hardness - one) / (other - one)) * (right.strain - left.strain);
+    }
+  }
+  return undefined;
+}
+
 // The reduction that gives each temper, for a stock, in order of hardness.
 export function temperSteps(facts, stock) {
   const fits = ({ form }) => FORMS[stock].includes(form) || (form === "" && stock === "flat");

@@ -7,6 +7,12 @@ export function maxDraft(rollRadius, friction) {
   return friction ** 2 * rollRadius;
 }
 
+// Whether a pass works the skin so much more than the middle that the ends may split: thicknesses, radius [mm].
+export function splitsEnds(before, after, rollRadius, criterion) {
+  const share = 1 - after / before;
+  return before / rollRadius > (criterion * share) / (1 - share);
+}
+
 // Length of contact [mm] between roll and metal: roll radius and draft [mm].
 export function contactLength(rollRadius, draft) {
   aboveZero({ "roll-radius": rollRadius, draft });

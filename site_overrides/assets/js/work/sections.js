@@ -5,6 +5,8 @@ import { fixed } from "./texts.js";
 const FORM =
   /^(?:(round|square)[ \t\n\r\f\v]+(\d+(?:\.\d+)?)|flat[ \t\n\r\f\v]+(\d+(?:\.\d+)?)[ \t\n\r\f\v]*x[ \t\n\r\f\v]*(\d+(?:\.\d+)?))$/;
 
+const NUDGE = 1 + 1e-12; // a half is rounded up even where dust has taken a bit of it
+
 // A section of a shape; width and thickness are both the diameter of a round, the side of a square.
 export function section(shape, width, thickness) {
   const square = width * thickness;
@@ -25,6 +27,6 @@ export function parse(text) {
 }
 
 function size(value) {
-  const text = fixed(value, 3).replace(/0+$/, "");
+  const text = fixed(value * NUDGE, 3).replace(/0+$/, "");
   return text.endsWith(".") ? `${text}0` : text;
 }

@@ -1,12 +1,13 @@
 // Divides the work of a plan into runs: where the metal is annealed.
 import { section } from "../sections.js";
 import * as holes from "./holes.js";
+import { asRound } from "./passes.js";
 import * as path from "./path.js";
 import { DUST, split, underFloor } from "./runs.js";
 
 // The runs of a plan: {start, end, strain, stage}. thick: diameter [mm] below which an anneal is better avoided.
 export function legs(request, process, stages, last, equipment, thick) {
-  if (process === "draw" && equipment.holes.length && request.start.shape === "round") {
+  if (process === "draw" && equipment.holes.length) {
     return throughHoles(request, stages, last, equipment);
   }
   const total = path.work(request.start, request.end);
@@ -44,7 +45,7 @@ function annealedThick(found, request, total, first, later, thick) {
 
 function throughHoles(request, stages, last, equipment) {
   const { start, end } = request;
-  const sizes = holes.usable(start.thickness, end.thickness, equipment.per_pass.draw, equipment.holes);
+  const sizes = holes.usable(asRound(start), end.thickness, equipment.per_pass.draw, equipment.holes);
   const ends = holes.stops(sizes, stages.first.limits, stages.later.limits, last, request.more);
   let from = start;
   return ends.map((position, number) => {

@@ -68,10 +68,13 @@ function holdNumber(number) {
 
 // The fewest draws of a run through the holes of a plate [mm], the last of them its end.
 export function throughHoles(start, sizes, perDraw) {
-  const chosen = scheduleByHoles(start.thickness, sizes.at(-1), perDraw, sizes);
+  const chosen = scheduleByHoles(asRound(start), sizes.at(-1), perDraw, sizes);
   const sections = chosen.map((size) => section("round", size, size));
   return sections.map((each) => ({ section: each, strain: path.work(start, each) }));
 }
+
+// The diameter [mm] of a round with the area of a section: a square's corners come off first.
+export const asRound = ({ shape, area, thickness }) => (shape === "round" ? thickness : Math.sqrt((area * 4) / Math.PI));
 
 // Whether the bite of the rolls, and not the limit of a pass [1], sets the first passes.
 export const bitten = (start, equipment, perPass) => draftOf(equipment) < start.thickness * perPass;

@@ -85,8 +85,9 @@ function runOf(leg, number, count, plan, bench) {
 
 function passesOf({ start, end }, process, facts, equipment) {
   if (process === "forge") return [];
-  if (process === "draw" && equipment.holes.length && start.shape === "round") {
-    const between = equipment.holes.filter((hole) => end.thickness <= hole && hole < start.thickness);
+  if (process === "draw" && equipment.holes.length) {
+    const before = passes.asRound(start);
+    const between = equipment.holes.filter((hole) => end.thickness <= hole && hole < before);
     const sizes = [...new Set([...between, end.thickness])].sort((a, b) => b - a);
     return passes.throughHoles(start, sizes, equipment.per_pass.draw);
   }

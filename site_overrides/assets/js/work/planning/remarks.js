@@ -1,11 +1,14 @@
 // What a plan must say of itself: warnings for the bench, and notes on how it was reckoned. Each is [id, values].
 import { highest, lowest } from "../alloys.js";
+import { deltaFactor } from "../drawing.js";
+import { splitsEnds } from "../rolling.js";
 import { section } from "../sections.js";
 import { bitten } from "./passes.js";
 import * as path from "./path.js";
 import { DUST } from "./runs.js";
 import { SOFT, thicker, thinner } from "./tempering.js";
 
+const HALF_ANGLE = 6; // degrees: the sharp end of what dies have, so that the note errs to silence
 const TRIMMED = 1.02; // a width beyond this share of the end's is worth a trim
 const areaOf = (run) => path.areaReduction(run.start, run.end);
 const sum = (numbers) => numbers.reduce((all, number) => all + number, 0);
@@ -73,6 +76,7 @@ export function notes(plan, stages, bench) {
   found.push(...ofShape(plan, bench));
   if (request.start.shape === "square" && plan.process === "draw") found.push(["square-to-round"]);
   if (plan.process === "forge") found.push(["forging-has-no-passes"]);
+  if (plan.process === "draw") found.push(...tornMiddle(plan, bench));
   if (plan.temper) {
     const { of } = plan.temper;
     found.push([
@@ -109,11 +113,30 @@ function ofShape(plan, bench) {
   if (end.width < start.width / path.SAME) {
     found.push(["narrower-by-work", { cut: section("flat", end.width, start.thickness).text }]);
   }
+  found.push(...splitEnds(plan, bench));
   const perPass = bench.equipment.per_pass.flat;
   if (plan.runs.some((run) => bitten(run.start, bench.equipment, perPass))) {
     found.push(["bite-sets-passes", { roll }]);
   }
   return found;
+}
+
+// Each pass as [section before, section after].
+const steps = (plan) =>
+  plan.runs.flatMap((run) => run.passes.map((pass, place) => [place ? run.passes[place - 1].section : run.start, pass.section]));
+
+// Flat passes that leave the middle behind, and down to which thickness.
+function splitEnds(plan, { equipment, split_ends: criterion }) {
+  if (!criterion) return [];
+  const behind = ([before, after]) => splitsEnds(before.thickness, after.thickness, equipment.roll_diameter / 2, criterion);
+  const thin = steps(plan).filter(behind).map(([, after]) => after.thickness);
+  return thin.length ? [["middle-behind", { passes: thin.length, thickness: Math.min(...thin) }]] : [];
+}
+
+// Draws so light that the middle of the wire may tear, at the usual angle of a hole.
+function tornMiddle(plan, { delta: limit }) {
+  const most = Math.max(0, ...steps(plan).map(([before, after]) => deltaFactor(HALF_ANGLE, 1 - after.area / before.area)));
+  return limit && most > limit ? [["light-draws", { delta: most, limit, angle: HALF_ANGLE }]] : [];
 }
 
 function ofAmount(plan, bench) {

@@ -7,6 +7,9 @@ import { DUST, strainOf } from "./runs.js";
 
 export const SOFT = "soft";
 
+const FORM = { flat: "sheet or strip", wire: "wire" };
+const HARDNESS = /^(\d+(?:\.\d+)?)[- ]?(hv|hb)?$/;
+
 export const stockOf = ({ shape }) => (shape === "flat" ? "flat" : "wire");
 
 // The last run that is asked for: {strain, known}; undefined for none, or where an anneal closes the plan.
@@ -14,6 +17,8 @@ export function lastRun(request, facts) {
   if (request.last !== undefined) return { strain: strainOf(request.last) };
   if (["", SOFT].includes(request.temper)) return undefined;
   const stock = stockOf(request.end);
+  const asked = HARDNESS.exec(request.temper);
+  if (asked) return byHardness(Number(asked[1]), (asked[2] ?? "HV").toUpperCase(), request, facts);
   const steps = hardening.temperSteps(facts, stock);
   const step = steps.find(([temper]) => temper === request.temper);
   if (!step) unknown(request, facts, steps.map(([temper]) => temper));
@@ -25,8 +30,22 @@ export function lastRun(request, facts) {
   return { strain: (strains[0] + strains[1]) / 2, known };
 }
 
+// The last run for a hardness, from the alloy's own table and never beyond its ends.
+function byHardness(value, unit, { end }, facts) {
+  const stock = stockOf(end);
+  const curve = hardening.curve(facts, stock);
+  const form = FORM[stock];
+  if (!curve || curve.unit !== unit) impossible("no-hardness-table", { alloy: facts.name, form, unit });
+  const strain = hardening.strainFor(curve, value);
+  if (strain === undefined || strain <= DUST) {
+    const [soft, hard] = [curve.points[0], curve.points.at(-1)].map(({ low, high }) => (low + high) / 2);
+    impossible("hardness-not-in-table", { alloy: facts.name, form, hardness: value, unit, soft, hard });
+  }
+  return { strain, hardness: value };
+}
+
 function unknown({ temper, end }, facts, known) {
-  const form = stockOf(end) === "flat" ? "sheet or strip" : "wire";
+  const form = FORM[stockOf(end)];
   if (!hardening.TEMPERS.includes(temper)) {
     impossible("unknown-temper", { temper, words: [SOFT, ...hardening.TEMPERS].join(", ") });
   }
@@ -46,7 +65,7 @@ export function holdReachable(last, request, total, stages) {
   if (last.strain > total + DUST) {
     impossible("too-thin-for-temper", { last: percent(last.strain), there: percent(total), start });
   }
-  const claimed = last.known && request.state === "cast";
+  const claimed = (last.known || last.hardness !== undefined) && request.state === "cast";
   if (claimed && total - last.strain <= DUST) impossible("temper-from-cast", { start });
 }
 
