@@ -140,7 +140,7 @@ def test_check_says_the_same_in_words(small: Project) -> None:
 def test_check_of_the_real_handbook(project: Project) -> None:
     counted = json.loads(run("check", "--json", project=project).stdout)
     assert counted["alloys"] >= 22
-    assert counted["figures_by_how"]["memory"] == 0
+    assert counted["figures_by_how"]["memory"] == 1  # bench/reduction#delta-limit, said to be so
     assert sum(counted["figures_by_how"].values()) == counted["figures"]
     read = sum(counted["figures_by_how"][h] for h in ("quoted", "converted", "chosen", "applied"))
     assert sum(counted["figures_by_best_grade"].values()) == read

@@ -1,24 +1,15 @@
-"""No page asks anyone else for anything, and none has anything to complain of."""
+"""What pages do asks nobody else for anything, and leaves nothing to complain of.
+
+The pages themselves are watched where they are measured, in test_width.
+"""
 
 from __future__ import annotations
 
 from urllib.parse import urlsplit
 
 import pytest
-from browser.kinds import EACH_KIND, LONGEST
 from browser.looking import Open
 from outputs.building import HOSTILE
-
-
-@pytest.mark.parametrize("address", [*EACH_KIND, *LONGEST[:-1]])
-def test_a_page_keeps_to_itself(address: str, visit: Open) -> None:
-    seen = visit(address)
-    seen.page.evaluate("scrollTo(0, document.documentElement.scrollHeight)")
-    if "wall-charts" in address:  # its pictures are asked for when they come near
-        seen.page.wait_for_load_state("networkidle")
-    assert len(seen.asked) > 8
-    assert {urlsplit(url).hostname for url in seen.asked} == {"127.0.0.1"}
-    assert seen.complaints() == []
 
 
 def test_what_pages_do_keeps_to_itself_too(visit: Open) -> None:

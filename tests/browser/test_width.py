@@ -1,8 +1,9 @@
-"""No page scrolls sideways, and nothing on it is cut off."""
+"""No page scrolls sideways, nothing on it is cut off, and none asks anyone else for anything."""
 
 from __future__ import annotations
 
 from typing import Any
+from urllib.parse import urlsplit
 
 import pytest
 from browser.kinds import EACH_KIND, LONGEST
@@ -16,14 +17,24 @@ def check(page: Any, width: int) -> None:
 
 
 @pytest.mark.parametrize("address", [*EACH_KIND, *LONGEST])
-def test_nothing_reaches_beyond_the_window(address: str, visit: Open) -> None:
-    page = visit(address, width=360).page
+def test_nothing_reaches_beyond_the_window_and_the_page_keeps_to_itself(
+    address: str, visit: Open
+) -> None:
+    seen = visit(address, width=360)
+    page = seen.page
     check(page, 360)
     closed = page.locator("details:not([open]) > summary:visible")
     while closed.count():  # one that is opened is no longer among them
         closed.first.click()
     for width in (360, 390, 1400):
         check(page, width)
+    page.evaluate("scrollTo(0, document.documentElement.scrollHeight)")
+    if "wall-charts" in address:  # its pictures are asked for when they come near
+        page.wait_for_load_state("networkidle")
+    assert {urlsplit(url).hostname for url in seen.asked} == {"127.0.0.1"}
+    if address != LONGEST[-1]:  # an address that leads nowhere
+        assert len(seen.asked) > 8
+        assert seen.complaints() == []
 
 
 @pytest.mark.parametrize("address", ["alloys/silver/sterling-925/", "alloys/", "", "reduction/"])

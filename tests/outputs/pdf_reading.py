@@ -116,7 +116,7 @@ def rendered(pdf: Path, number: int, dpi: int = 100) -> Image.Image:
     if tool is None:
         missing("pdftoppm of poppler")
     page = str(number)
-    words = [tool, "-r", str(dpi), "-gray", "-png", "-f", page, "-l", page, str(pdf)]
+    words = [tool, "-r", str(dpi), "-gray", "-f", page, "-l", page, str(pdf)]
     made = subprocess.run(words, capture_output=True, check=True)
     return Image.open(io.BytesIO(made.stdout)).convert("L")
 
