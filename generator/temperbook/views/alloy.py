@@ -13,6 +13,7 @@ from temperbook.views import (
     figure_rows,
     formatting,
     pages,
+    plan_form,
     route,
     routes,
     statements,
@@ -60,6 +61,7 @@ class AlloyShown:
     subjects: list[Link]
     charts: list[Link]
     worked: list[Link]
+    plans: list[Link]
     siblings: list[Link]
     sources: list[Link]
     legend: list[tuple[str, str]]
@@ -110,6 +112,7 @@ def shown(alloy: Alloy, handbook: Handbook) -> AlloyShown:
         ],
         charts=[Link(c.title, routes.page("charts", i)) for i, c in library.charts.items()],
         worked=route.of_alloy(alloy.id, handbook),
+        plans=plan_form.for_alloy(alloy.id, handbook),
         siblings=[
             Link(other.name, routes.page("alloys", i))
             for i, other in library.alloys.items()

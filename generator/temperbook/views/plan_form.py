@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import asdict, dataclass
 from typing import Any
+from urllib.parse import urlencode
 
 from temperbook.derive import planning, route_plans, tables
 from temperbook.derive.handbook import Handbook
@@ -150,11 +151,9 @@ QUESTIONS = {
 
 def all_pages(handbook: Handbook) -> list[Page]:
     """A page for each question; none where the records lack what a plan needs."""
-    if planning.lacking(handbook.library) or not route.of(handbook):
-        return []
     return [
-        Page(address(q.id), "planning", q.title, shown(q, handbook), q.answers)
-        for q in QUESTIONS.values()
+        Page(link.href, "planning", link.text, shown(question, handbook), link.note)
+        for link, question in zip(listed(handbook), QUESTIONS.values(), strict=False)
     ]
 
 
@@ -164,8 +163,16 @@ def address(question_id: str) -> str:
 
 
 def listed(handbook: Handbook) -> list[Link]:
-    """The questions for the list of all forms."""
-    return [Link(p.title, p.address, p.summary) for p in all_pages(handbook)]
+    """The questions by title and address; none where no plan can be made."""
+    if planning.lacking(handbook.library) or not route.of(handbook):
+        return []
+    return [Link(q.title, address(q.id), q.answers) for q in QUESTIONS.values()]
+
+
+def for_alloy(alloy_id: str, handbook: Handbook) -> list[Link]:
+    """The questions with the alloy filled in."""
+    query = urlencode({"alloy": alloy_id})
+    return [Link(link.text, f"{link.href}?{query}") for link in listed(handbook)]
 
 
 def shown(question: Question, handbook: Handbook) -> PlanForm:
