@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 import importlib
+import os
 from pathlib import Path
 
 import click
+
+# pydantic looks for plugins in every installed package: a twentieth of a second for none.
+os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
 
 # command -> module in temperbook.commands that holds a click command named `command`
 COMMANDS = (

@@ -30,7 +30,9 @@ Text = Annotated[str, Field(min_length=1)]
 class Strict(BaseModel):
     """Base of all record models: no unknown key, no silent change of type."""
 
-    model_config = ConfigDict(strict=True, extra="forbid", frozen=True, populate_by_name=True)
+    model_config = ConfigDict(
+        strict=True, extra="forbid", frozen=True, populate_by_name=True, defer_build=True
+    )
 
 
 class Provenance(Strict):

@@ -1,23 +1,17 @@
-"""Reads a whole project: vocabulary, records, evidence, prose. Reports every bad file at once."""
+"""Reads a whole project: vocabulary, records, evidence, prose. Reports every bad file at once.
+
+What only the whole needs is imported when it is read: some kinds of records alone are read by
+commands that must answer at once (partial.py).
+"""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import TypeVar, cast
+from typing import TYPE_CHECKING, TypeVar, cast
 
 from temperbook.paths import Project
 from temperbook.problems import Problem, count
-from temperbook.records import (
-    building,
-    content,
-    evidence,
-    link,
-    presence,
-    prose,
-    validate,
-    validate_rows,
-    yaml_reader,
-)
+from temperbook.records import building, yaml_reader
 from temperbook.records.figures import Figure, address
 from temperbook.records.models import (
     KINDS,
@@ -36,6 +30,10 @@ from temperbook.records.models import (
 from temperbook.records.vocabulary import Vocabulary
 from temperbook.records.yaml_reader import Document
 
+if TYPE_CHECKING:
+    from temperbook.records.evidence import Evidence
+    from temperbook.records.prose import Prose
+
 R = TypeVar("R", bound=Record)
 FIGURE_KINDS = ("alloys", "subjects", "elements", "colours", "cautions")
 
@@ -52,8 +50,8 @@ class Library:
     vocabulary: Vocabulary
     records: dict[str, dict[str, Record]] = field(default_factory=dict)
     documents: dict[tuple[str, str], Document] = field(default_factory=dict)
-    evidence: dict[str, evidence.Evidence] = field(default_factory=dict)
-    prose: dict[str, prose.Prose] = field(default_factory=dict)
+    evidence: dict[str, Evidence] = field(default_factory=dict)
+    prose: dict[str, Prose] = field(default_factory=dict)
     lost_rows: set[str] = field(default_factory=set)
 
     def of(self, kind: str, model: type[R]) -> dict[str, R]:
@@ -168,6 +166,8 @@ class Library:
 
 def load(project: Project) -> tuple[Library, list[Problem]]:
     """Whatever can be read of a project, and everything wrong in its form, words and references."""
+    from temperbook.records import link, validate
+
     vocabulary, found = building.vocabulary(project)
     library = Library(project, vocabulary)
     known_words = not found  # against words that cannot be read, everything would be wrong
@@ -179,6 +179,8 @@ def load(project: Project) -> tuple[Library, list[Problem]]:
 
 
 def _slips_in_rows(library: Library) -> list[Problem]:
+    from temperbook.records import validate_rows
+
     found: list[Problem] = []
     for row in library.evidence.values():
         wrong = [*validate_rows.problems(row, library.vocabulary)]
@@ -189,6 +191,8 @@ def _slips_in_rows(library: Library) -> list[Problem]:
 
 
 def _read_all(library: Library) -> list[Problem]:
+    from temperbook.records import content, presence
+
     found: list[Problem] = []
     for kind, model in KINDS.items():
         found += read_kind(library, kind, model)
@@ -237,6 +241,8 @@ def _path_problem(document: Document, due: str) -> list[Problem]:
 
 
 def _read_evidence(library: Library) -> list[Problem]:
+    from temperbook.records import evidence
+
     found: list[Problem] = []
     for path in sorted((library.project.data / "evidence").glob("*.csv")):
         rows, problems, lost = evidence.read(path, library.project.shown(path))

@@ -96,9 +96,10 @@ def range_of(low: float | None, high: float | None, decimals: int) -> str:
 
 def _passes(run: Data) -> list[str]:
     sizes = [one["to"]["text"].split(" ")[1] for one in run["passes"]]
+    head = f"{len(sizes)} pass{'' if len(sizes) == 1 else 'es'}: "
     rows = [sizes[i : i + PASSES_IN_A_LINE] for i in range(0, len(sizes), PASSES_IN_A_LINE)]
     return [
-        (f"{len(sizes)} passes: " if position == 0 else "          ") + "  ".join(row)
+        (head if position == 0 else " " * len(head)) + "  ".join(row)
         for position, row in enumerate(rows)
     ]
 
