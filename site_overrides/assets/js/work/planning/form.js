@@ -106,5 +106,10 @@ function commandOf(question, given) {
   return ["temperbook", question, ...options].join(" ");
 }
 
+// On paper nothing can be unfolded: what a plan rests on is printed with it.
+addEventListener("beforeprint", () => {
+  for (const folded of document.querySelectorAll("#found details")) folded.open = true;
+});
+
 const form = document.querySelector("form[data-question]");
 if (form) start(form, PlanForm);
