@@ -23,6 +23,7 @@ COMMANDS = (
     "compute",
     "chart",
     "pack",
+    "export",
 )
 
 

@@ -43,7 +43,7 @@ def command(project: Path | None, only: str | None, out: Path) -> None:
     from temperbook.outputs.typeset.compile import TypesetError
 
     handbook = read_handbook(project)
-    _hold_own(out)
+    hold_own(out)
     try:
         with replacing(out) as fresh:
             if only == "paper":
@@ -56,7 +56,7 @@ def command(project: Path | None, only: str | None, out: Path) -> None:
     click.echo(f"{made} in {out}{'' if only == 'paper' else '; open ' + str(out / 'index.html')}")
 
 
-def _hold_own(out: Path) -> None:
+def hold_own(out: Path) -> None:
     """Refuses to replace a folder that holds something and was not left by a build."""
     if out.exists() and any(out.iterdir()) and not (out / MARK).exists():
         raise click.UsageError(

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from temperbook.derive import side_by_side
+from temperbook.derive import grades, side_by_side
 from temperbook.derive.handbook import Handbook
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, address
@@ -90,8 +90,8 @@ def _formula(figure: Figure) -> str:
 
 def best_grade(rows: list[str], handbook: Handbook) -> str:
     """What kind of reading the best of some rows is, in words; empty without rows."""
-    grades = [handbook.library.evidence[r].grade for r in rows]
-    return handbook.library.vocabulary.label("grade", min(grades)) if grades else ""
+    grade = grades.best(rows, handbook.library)
+    return handbook.library.vocabulary.label("grade", grade) if grade else ""
 
 
 def readings(rows: list[Evidence], handbook: Handbook, about: str = "") -> list[Reading]:

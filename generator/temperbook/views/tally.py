@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from typing import Any
 
+from temperbook.derive import grades
 from temperbook.derive.handbook import Handbook
 from temperbook.problems import count
 
@@ -15,11 +16,11 @@ def counts(handbook: Handbook) -> dict[str, Any]:
     """The counts as plain data; a figure's grade is the best among its rows."""
     library = handbook.library
     hows: Counter[str] = Counter(called.figure.how for called in handbook.figures.values())
-    grades: Counter[str] = Counter()
+    found: Counter[str] = Counter()
     for called in handbook.figures.values():
-        rows = [library.evidence[i] for i in called.figure.from_]
-        if rows:
-            grades[min(row.grade for row in rows)] += 1
+        grade = grades.best(called.figure.from_, library)
+        if grade:
+            found[grade] += 1
     return {
         "alloys": len(library.alloys),
         "figures": sum(hows.values()),
@@ -27,7 +28,7 @@ def counts(handbook: Handbook) -> dict[str, Any]:
         "sources": len(library.sources),
         "cautions": len(library.cautions),
         "figures_by_how": {how: hows.get(how, 0) for how in library.vocabulary.words["how"]},
-        "figures_by_best_grade": {grade: grades.get(grade, 0) for grade in GRADES},
+        "figures_by_best_grade": {grade: found.get(grade, 0) for grade in GRADES},
     }
 
 

@@ -21,7 +21,7 @@ from mkdocs.utils.templates import TemplateContext
 
 from temperbook import paths
 from temperbook.derive.handbook import Handbook
-from temperbook.outputs import paper
+from temperbook.outputs import exports, paper
 from temperbook.outputs.making import checked_handbook
 from temperbook.outputs.site import bench_data
 from temperbook.outputs.site.error_page import error_page
@@ -48,6 +48,7 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         self.given: Handbook | None = None  # a handbook that was read before MkDocs began
         self.pages: dict[str, Page] = {}
         self.papers = paper.Papers({}, {})
+        self.tables: dict[str, bytes] = {}
         self.renderer: Renderer | None = None
         self.bench = ""
         self.problems: DataProblems | None = None
@@ -76,6 +77,7 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
     def _prepare(self, handbook: Handbook, config: MkDocsConfig) -> None:
         wanted = self.config.paper and not self.serving
         self.papers = paper.all_papers(handbook) if wanted else paper.Papers({}, {})
+        self.tables = exports.files(handbook)
         self.renderer = Renderer(handbook, self.papers.by_page)
         self.bench = bench_data.content(handbook)
         self.pages = {_source(p.address): p for p in site.all_pages(handbook)}
@@ -101,6 +103,8 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         files.append(File.generated(config, bench_data.ADDRESS, content=self.bench))
         for address, content in self.papers.files.items():
             files.append(File.generated(config, address, content=content))
+        for name, content in self.tables.items():
+            files.append(File.generated(config, f"data/{name}", content=content))
         return files
 
     def on_pre_page(self, page: SitePage, *, config: MkDocsConfig, files: Files) -> SitePage:

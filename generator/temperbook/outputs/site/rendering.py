@@ -13,6 +13,7 @@ from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
 from temperbook.drawing import heat_strip, picture_facts, pictures, route
 from temperbook.outputs import svg
+from temperbook.views import exported
 from temperbook.views.pages import Page
 from temperbook.views.route import RouteShown
 
@@ -47,6 +48,7 @@ class Renderer:
             route=self.route,
             papers=self.papers.get(page.address, []),
             any_papers=bool(self.papers),
+            tables=exported.OFFERED,
         )
 
     def picture(self, name: str, alt: str = "") -> Markup:

@@ -1,0 +1,12 @@
+"""How the rows behind a figure reached the handbook."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from temperbook.records.load import Library
+
+
+def best(rows: Iterable[str], library: Library) -> str:
+    """The best grade among evidence rows: A before B before C before D; empty for none."""
+    return min((library.evidence[row].grade for row in rows), default="")
