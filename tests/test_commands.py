@@ -146,6 +146,29 @@ def test_check_of_the_real_handbook(project: Project) -> None:
     assert sum(counted["figures_by_best_grade"].values()) == read
 
 
+def test_the_report_tells_where_figures_stand_on_little(project: Project) -> None:
+    """Every number of the report is counted again here, from the records."""
+    found = json.loads(run("check", "--report", "--json", project=project).stdout)
+    report = found["report"]
+    crossed = report["figures_by_how_and_grade"]
+    assert {how: sum(row.values()) for how, row in crossed.items()} == found["figures_by_how"]
+    for grade, number in found["figures_by_best_grade"].items():
+        assert sum(row[grade] for row in crossed.values()) == number
+    assert "japanese/shibuichi" in report["without_published_anneal"]
+    assert "silver/sterling-925" in report["without_published_limit"]
+    assert "gold/22ct-yellow" not in report["without_published_limit"]
+    assert (
+        "copper/phosphor-bronze-6#reduction-ceiling@of=not-stated,process=any,form=any,stage=annealed"
+        in (report["limits_on_one_source"])
+    )
+    assert 0 < len(report["worst"]) <= 20
+    scores = [one["score"] for one in report["worst"]]
+    assert scores == sorted(scores, reverse=True)
+    text = run("check", "--report", project=project).stdout
+    assert "Alloys without a published anneal" in text
+    assert "Where most is missing" in text
+
+
 def test_check_tells_problems_as_json(small: Project) -> None:
     lay_over(BAD, small)
     result = run("check", "--json", project=small)

@@ -14,8 +14,9 @@ from temperbook.problems import DataProblems
 
 @click.command()
 @click.option("--json", "as_json", is_flag=True, help="Print the counts or problems as JSON.")
+@click.option("--report", is_flag=True, help="Tell where the figures stand on little.")
 @click.pass_obj
-def command(project: Path | None, as_json: bool) -> None:
+def command(project: Path | None, /, as_json: bool, report: bool) -> None:
     """Read all records, hold each figure against its evidence, and count what there is.
 
     All problems are printed at once; exit 1 if there is one.
@@ -23,8 +24,10 @@ def command(project: Path | None, as_json: bool) -> None:
     \b
     Example:
       temperbook check
+      temperbook check --report
     """
     from temperbook.outputs.making import checked_handbook
+    from temperbook.views import report as reports
     from temperbook.views import tally
 
     try:
@@ -41,6 +44,9 @@ def command(project: Path | None, as_json: bool) -> None:
             click.echo(str(problems))
         sys.exit(1)
     if as_json:
-        print_json(tally.counts(handbook))
-    else:
-        click.echo("\n".join(tally.lines(handbook)))
+        counted = tally.counts(handbook)
+        print_json({**counted, "report": reports.data(handbook)} if report else counted)
+        return
+    click.echo("\n".join(tally.lines(handbook)))
+    if report:
+        click.echo("\n".join(["", *reports.lines(handbook)]))
