@@ -85,6 +85,7 @@ OUTPUTS = {
     "nick-share": "What a nick takes of the section",
     "nick-load": "What a nick takes, as drawn",
     "nick-load-annealed": "What a nick takes, annealed first",
+    "hardness": "Hardness, about",
     "hardness-low": "Hardness, at least",
     "hardness-high": "Hardness, at most",
     "temper": "Temper reached",

@@ -33,7 +33,8 @@ def _temper(given: Given, tables: Tables) -> Answer:
     units: dict[str, str] = {}
     found = hardening.at(curve, strain) if curve else None
     if curve and found:
-        outputs |= {"hardness-low": found.low, "hardness-high": found.high}
+        middle = (found.low + found.high) / 2
+        outputs |= {"hardness": middle, "hardness-low": found.low, "hardness-high": found.high}
         units = dict.fromkeys(outputs, found.unit)
         notes.append(_between(curve, strain, facts))
     elif curve:
@@ -104,7 +105,13 @@ FORMULAS = (
             "of": choice("Of which measure", "thickness", "diameter", "area"),
             "form": choice("Stock", "sheet", "strip", "wire"),
         },
-        {"hardness-low": "HV", "hardness-high": "HV", "temper": TEXT, "next-temper": TEXT},
+        {
+            "hardness": "HV",
+            "hardness-low": "HV",
+            "hardness-high": "HV",
+            "temper": TEXT,
+            "next-temper": TEXT,
+        },
         _temper,
         "straight lines in true strain between the points of the alloy's own table",
         "the alloy's own table, see its page",
@@ -115,12 +122,14 @@ FORMULAS = (
             "form": "sheet",
         },
         expected={
+            "hardness": 95,
             "hardness-low": 90,
             "hardness-high": 100,
             "temper": "half-hard",
             "next-temper": "three-quarter-hard",
         },
-        note="Work counts from the last full anneal. Nothing is guessed beyond the table's end.",
+        note="The hardness is the middle of the range. Work counts from the last full anneal. Nothing "
+        "is guessed beyond the table's end.",
         notes={
             "between": "From the table of {name} for {form}, between {left} and {right}.",
             "hardness-ends": "The hardness table ends before this; the temper's name reaches on.",

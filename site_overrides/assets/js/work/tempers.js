@@ -17,7 +17,9 @@ function temper(given, tables) {
   }
   holdWithin(strain, table, steps, facts.name);
   const found = table && at(table, strain);
-  const outputs = found ? { "hardness-low": found.low, "hardness-high": found.high } : {};
+  const outputs = found
+    ? { hardness: (found.low + found.high) / 2, "hardness-low": found.low, "hardness-high": found.high }
+    : {};
   const units = Object.fromEntries(Object.keys(outputs).map((name) => [name, found.unit]));
   const notes = found ? [between(table, strain, facts)] : [];
   if (steps.length && strain <= Math.max(...steps.map(([, least]) => least)) * SLACK) {
