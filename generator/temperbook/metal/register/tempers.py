@@ -128,8 +128,8 @@ FORMULAS = (
             "temper": "half-hard",
             "next-temper": "three-quarter-hard",
         },
-        note="The hardness is the middle of the range. Work counts from the last full anneal. Nothing "
-        "is guessed beyond the table's end.",
+        note="The hardness is the middle of the range. Work counts from the last full anneal. "
+        "Nothing is guessed beyond the table's end.",
         notes={
             "between": "From the table of {name} for {form}, between {left} and {right}.",
             "hardness-ends": "The hardness table ends before this; the temper's name reaches on.",
