@@ -6,7 +6,7 @@ from collections import Counter
 from dataclasses import dataclass, field
 from typing import Any
 
-from temperbook.derive import grades
+from temperbook.derive import grades, outliers
 from temperbook.derive.handbook import Called, Handbook
 from temperbook.derive.limits import READ
 from temperbook.records.models import Alloy
@@ -49,6 +49,10 @@ def data(handbook: Handbook) -> dict[str, Any]:
         "without_published_limit": _lacking(weak, "limit between anneals"),
         "limits_on_one_source": sorted(a for w in weak for a in w.one_source),
         "limits_on_trade_pages_alone": sorted(a for w in weak for a in w.trade_alone),
+        "far_from_the_trend": [
+            {"record": o.record, "quantity": o.quantity, "found": o.found, "expected": o.expected}
+            for o in outliers.of(handbook)
+        ],
         "worst": [
             {"alloy": w.alloy.id, "lacks": w.lacks, "score": w.score}
             for w in sorted(weak, key=lambda w: (-w.score, w.alloy.id))[:WORST]
@@ -72,6 +76,10 @@ def lines(handbook: Handbook) -> list[str]:
         ("limits_on_trade_pages_alone", "Limits and anneals that rest on trade pages alone"),
     ):
         text += ["", f"{title}: {len(found[key])}", *(f"  {one}" for one in found[key])]
+    text += ["", "Far from the trend, to be mended or understood"]
+    for one in found["far_from_the_trend"]:
+        said = f"{one['quantity']} {one['found']:.4g}, expected {one['expected']}"
+        text.append(f"  {one['record']:<30} {said}")
     text += ["", "Where most is missing"]
     for one in found["worst"]:
         lacks = formatting.listed(one["lacks"]) if one["lacks"] else "nothing, but rests on little"

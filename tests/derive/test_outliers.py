@@ -1,0 +1,45 @@
+"""Rules that point at figures far from the trend; references: Tabor on hardness, and mixing."""
+
+from __future__ import annotations
+
+import pytest
+
+from temperbook.derive import outliers
+from temperbook.derive.handbook import Handbook, derive
+from temperbook.paths import Project
+from temperbook.records.load import load
+
+# What the rules point at and why it stands.
+EXPLAINED = {
+    ("gold/9ct-yellow", "anneal"): "a supplier's kiln setting; the record warns that it lies near",
+    ("gold/fine-999", "tensile"): "metal so soft that Tabor's rule no longer holds",
+}
+
+
+def small_with(small: Project, old: str, new: str) -> list[str]:
+    path = small.data / "alloys/copper/net-bronze.yaml"
+    text = path.read_text(encoding="utf-8")
+    assert text.count(old) == 1
+    path.write_text(text.replace(old, new), encoding="utf-8")
+    return [o.quantity for o in outliers.of(derive(load(small)[0]))]
+
+
+def test_sound_figures_are_left_alone(small: Project) -> None:
+    assert outliers.of(derive(load(small)[0])) == []
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "quantity"),
+    [
+        ("{value: 8.7, unit: g/cm3", "{value: 7.8, unit: g/cm3", "density"),
+        ("{low: 550, high: 600, unit: degC", "{low: 550, high: 760, unit: degC", "anneal"),
+    ],
+)
+def test_a_slip_is_found(old: str, new: str, quantity: str, small: Project) -> None:
+    """Figures swapped round, as a typist does; 0.9 of 840 degC in kelvin is 729 degC."""
+    assert small_with(small, old, new) == [quantity]
+
+
+def test_every_outlier_of_the_handbook_is_understood(handbook: Handbook) -> None:
+    found = {(o.record, o.quantity) for o in outliers.of(handbook)}
+    assert found == set(EXPLAINED)
