@@ -456,4 +456,5 @@ def test_every_alloy_carries_the_cautions_of_its_elements(handbook: Handbook) ->
         carried = {caution.id for caution in handbook.cautions_of[alloy_id]}
         assert ("nickel-skin" in carried) == ("Ni" in alloy.composition), alloy_id
         assert ("zinc-fume" in carried) == ("Zn" in alloy.composition), alloy_id
+        assert ("arsenic" in carried) == ("As" in alloy.composition), alloy_id
         assert "hot-metal-black" in carried, alloy_id
