@@ -233,7 +233,9 @@ def test_show_lists_several_hits(project: Project) -> None:
     first, *hits = result.stdout.splitlines()
     assert first == "`750` may be:"
     assert {hit.split()[0] for hit in hits} == {
+        "gold/18ct-green",
         "gold/18ct-nickel-white",
+        "gold/18ct-palladium-white",
         "gold/18ct-rose",
         "gold/18ct-yellow",
     }

@@ -11,6 +11,12 @@ from temperbook.records.load import load
 
 # What the rules point at and why it stands.
 EXPLAINED = {
+    (
+        "copper/common-brass",
+        "density",
+    ): "zinc shrinks copper: two sheets agree, the more zinc the more",
+    ("copper/muntz-metal", "density"): "zinc shrinks copper: two sheets agree",
+    ("copper/silicon-bronze", "density"): "silicon shrinks copper: two sheets agree",
     ("gold/9ct-yellow", "anneal"): "a supplier's kiln setting; the record warns that it lies near",
     ("gold/fine-999", "tensile"): "metal so soft that Tabor's rule no longer holds",
 }
