@@ -95,9 +95,20 @@ def _answered(
         return inputs, register.compute(formula_id, inputs)
     from temperbook.derive import computing, tables
 
+    if "mixing-errors" not in formula.tables:  # which is made from all alloys
+        records.alloy = _one_alloy(str(inputs.get("alloy", "")), project)
     library = records.of(tables.kinds(formula.tables, "alloy" in inputs))
     named = computing.named(inputs, library) if "alloy" in formula.inputs else inputs
     return named, computing.answer(formula_id, named, library)
+
+
+def _one_alloy(name: str, project: Path | None) -> str:
+    """The id of the one alloy of a name; empty where there is none or several."""
+    from temperbook import paths
+    from temperbook.records import heads, names
+
+    found = names.find(name, heads.read(paths.project(project))) if name else None
+    return found.ids[0] if found and len(found.ids) == 1 else ""
 
 
 class _Records:
@@ -106,6 +117,7 @@ class _Records:
     def __init__(self, project: Path | None) -> None:
         self.project = project
         self.library: Library | None = None
+        self.alloy = ""  # the only one to read, where one alone is asked for
 
     def of(self, kinds: Iterable[str]) -> Library:
         """A library that holds at least these kinds. Errors: DataProblems."""
@@ -115,7 +127,9 @@ class _Records:
         from temperbook.records import partial
 
         held = self.library.records if self.library else {}
-        found = partial.read(paths.project(self.project), [k for k in kinds if k not in held])
+        found = partial.read(
+            paths.project(self.project), [k for k in kinds if k not in held], self.alloy
+        )
         self.library = replace(found, records={**held, **found.records})
         return self.library
 

@@ -87,13 +87,18 @@ def read(project: Path | None, alloy: str) -> Read:
     from temperbook.derive import facts, planning, tables
     from temperbook.derive.handbook import Handbook
     from temperbook.problems import DataProblems
-    from temperbook.records import names, partial
+    from temperbook.records import heads, names, partial
     from temperbook.views.not_one import not_one
 
     try:
-        library = partial.read(paths.project(project), facts.KINDS)
+        place = paths.project(project)
+        known = heads.read(place)
+        found = names.find(alloy, known)
+        one = found.ids[0] if len(found.ids) == 1 else ""
+        library = partial.read(place, facts.KINDS, one)
         handbook = Handbook(library)
-        found = names.find(alloy, library.alloys)
+        if not one:
+            found = names.find(alloy, library.alloys)
         if len(found.ids) != 1:
             click.echo("\n".join(not_one(alloy, found, library.alloys)), err=True)
             sys.exit(2)

@@ -204,12 +204,13 @@ def _read_all(library: Library) -> list[Problem]:
     return found
 
 
-def read_kind(library: Library, kind: str, model: type[Record]) -> list[Problem]:
-    """Reads the records of one kind into the library; what is wrong in their form."""
+def read_kind(library: Library, kind: str, model: type[Record], only: str = "") -> list[Problem]:
+    """Reads the records of one kind, or one of them, into the library; what is wrong with them."""
     folder = library.project.data / kind
     found: list[Problem] = []
     paths = {p.relative_to(folder).with_suffix("").as_posix(): p for p in folder.rglob("*.yaml")}
-    for due, path in sorted(paths.items()):
+    wanted = {only: paths[only]} if only else paths
+    for due, path in sorted(wanted.items()):
         document = yaml_reader.read(path, library.project.shown(path))
         library.documents[(kind, due)] = document
         found += document.problems

@@ -4,10 +4,33 @@ from __future__ import annotations
 
 import difflib
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import Protocol
 
-from temperbook.records.models import Alloy
+
+class Named(Protocol):
+    """What an alloy is found by: the record itself, or the head of its file."""
+
+    @property
+    def name(self) -> str:
+        """Its name."""
+
+    @property
+    def short(self) -> str:
+        """Its short name."""
+
+    @property
+    def also(self) -> Sequence[str]:
+        """Its other names."""
+
+    @property
+    def family(self) -> str:
+        """The folder that it stands in."""
+
+    @property
+    def composition(self) -> Mapping[str, float]:
+        """Percent by element."""
 
 
 @dataclass(frozen=True)
@@ -31,14 +54,14 @@ def normal(name: str) -> str:
     return re.sub(r"(?<=\d)k(?=[a-z]|$)", "ct", text)
 
 
-def fineness(alloy: Alloy) -> str:
+def fineness(alloy: Named) -> str:
     """Parts of the precious metal per thousand as people say them: `925`; empty for base metal."""
     metal = {"silver": "Ag", "gold": "Au", "platinum": "Pt", "palladium": "Pd"}.get(alloy.family)
     share = alloy.composition.get(metal, 0) if metal else 0
     return f"{min(int(share * 10 + 1e-6), 999)}" if share else ""
 
 
-def find(name: str, alloys: Mapping[str, Alloy]) -> Found:
+def find(name: str, alloys: Mapping[str, Named]) -> Found:
     """The alloys that a name means: an exact name or alias first, then a fineness, then a part
     of a name."""
     wanted = normal(name)
@@ -56,13 +79,13 @@ def find(name: str, alloys: Mapping[str, Alloy]) -> Found:
     return Found((), suggestions(wanted, alloys))
 
 
-def suggestions(wanted: str, alloys: Mapping[str, Alloy]) -> tuple[str, ...]:
+def suggestions(wanted: str, alloys: Mapping[str, Named]) -> tuple[str, ...]:
     """Ids with a name near the wanted one, the nearest first."""
     owners = {n: i for i, a in alloys.items() for n in _names(i, a)}
     near = difflib.get_close_matches(wanted, owners, n=5, cutoff=0.55)
     return tuple(dict.fromkeys(owners[n] for n in near))
 
 
-def _names(alloy_id: str, alloy: Alloy) -> set[str]:
+def _names(alloy_id: str, alloy: Named) -> set[str]:
     names = (alloy_id, alloy_id.split("/")[-1], alloy.name, alloy.short, *alloy.also)
     return {normal(n) for n in names}

@@ -13,16 +13,17 @@ from temperbook.records.load import Library, read_kind
 from temperbook.records.models import KINDS
 
 
-def read(project: Project, kinds: Iterable[str]) -> Library:
+def read(project: Project, kinds: Iterable[str], alloy: str = "") -> Library:
     """The records of these kinds, without evidence, prose and the checks of the whole.
 
+    alloy: the id of the one alloy to read; all of them unless said.
     Errors: DataProblems with what is wrong in the form of these records or of the vocabulary.
     """
     with _without_collecting():
         vocabulary, found = building.vocabulary(project)
         library = Library(project, vocabulary)
         for kind in kinds:
-            found += read_kind(library, kind, KINDS[kind])
+            found += read_kind(library, kind, KINDS[kind], alloy if kind == "alloys" else "")
     if found:
         raise DataProblems(found, library.counted())
     return library
