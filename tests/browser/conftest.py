@@ -97,6 +97,22 @@ def ended(request: Any) -> bool:
     return "ERR_ABORTED" in (request.failure or "")
 
 
+@pytest.fixture(scope="module")
+def page(browser: Any, site: str) -> Iterator[Visit]:
+    """One page at the width of a phone, that all tests of a module share."""
+    context = browser.new_context(
+        viewport={"width": 390, "height": 844}, reduced_motion="reduce", base_url=site
+    )
+    context.set_default_timeout(10_000)
+    context.add_init_script(WATCH)
+    found = Visit(context.new_page(), context)
+    found.page.on("console", lambda m: m.type == "error" and found.said.append(m.text))
+    found.page.on("pageerror", lambda e: found.said.append(str(e)))
+    found.page.on("request", lambda r: found.asked.append(r.url))
+    yield found
+    context.close()
+
+
 @pytest.fixture
 def visit(browser: Any, site: str) -> Iterator[Open]:
     """Opens a page: `visit("alloys/", width=360, scheme="dark", script=False)`."""

@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
 from typing import Any
 
 import pytest
 from browser import plan_vectors
-from browser.conftest import WATCH
 from browser.looking import BEYOND, Visit
 from browser.test_accessible import TAP, violations
 from browser.test_work_it_out import same
@@ -36,22 +34,6 @@ SHEET = (
     "work-it-out/plan/?alloy=silver%2Fsterling-925&from=flat+30x6&to=flat+30x0.8"
     "&start=cast&temper=half-hard&length=200"
 )
-
-
-@pytest.fixture(scope="module")
-def page(browser: Any, site: str) -> Iterator[Visit]:
-    """One page at the width of a phone, that all tests here share."""
-    context = browser.new_context(
-        viewport={"width": 390, "height": 844}, reduced_motion="reduce", base_url=site
-    )
-    context.set_default_timeout(10_000)
-    context.add_init_script(WATCH)
-    found = Visit(context.new_page(), context)
-    found.page.on("console", lambda m: m.type == "error" and found.said.append(m.text))
-    found.page.on("pageerror", lambda e: found.said.append(str(e)))
-    found.page.on("request", lambda r: found.asked.append(r.url))
-    yield found
-    context.close()
 
 
 def test_the_browser_plans_as_python_does(page: Visit, handbook: Handbook) -> None:

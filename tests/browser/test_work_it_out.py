@@ -4,13 +4,11 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
 from browser import vectors
-from browser.conftest import WATCH
 from browser.looking import BEYOND, Visit, box, style
 from browser.test_accessible import TAP, violations
 
@@ -65,22 +63,6 @@ EXAMPLES = """async (ids) => {
   };
   return Object.fromEntries(await Promise.all(ids.map(both)));
 }"""
-
-
-@pytest.fixture(scope="module")
-def page(browser: Any, site: str) -> Iterator[Visit]:
-    """One page at the width of a phone, that all tests here share."""
-    context = browser.new_context(
-        viewport={"width": 390, "height": 844}, reduced_motion="reduce", base_url=site
-    )
-    context.set_default_timeout(10_000)
-    context.add_init_script(WATCH)
-    found = Visit(context.new_page(), context)
-    found.page.on("console", lambda m: m.type == "error" and found.said.append(m.text))
-    found.page.on("pageerror", lambda e: found.said.append(str(e)))
-    found.page.on("request", lambda r: found.asked.append(r.url))
-    yield found
-    context.close()
 
 
 @pytest.fixture(scope="module")

@@ -8,7 +8,7 @@ from typing import Any
 import click
 
 from temperbook.commands import planning
-from temperbook.commands.reading import print_json
+from temperbook.commands.reading import answer
 
 
 @click.command()
@@ -49,7 +49,4 @@ def command(
     except ValueError as error:
         raise click.UsageError(str(error)) from error
     data = view.data(made, read.gauges)
-    if as_json:
-        print_json(data)
-    else:
-        click.echo("\n".join(plan_lines.lines(data)))
+    answer(data, plan_lines.lines, as_json)

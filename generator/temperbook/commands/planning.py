@@ -13,7 +13,6 @@ import click
 from temperbook.commands.reading import print_problems
 
 if TYPE_CHECKING:
-    from temperbook.derive.handbook import Handbook
     from temperbook.metal.facts import AlloyFacts
     from temperbook.metal.planning.asked import Request
     from temperbook.metal.planning.plan import Bench
@@ -26,9 +25,8 @@ PROCESS = click.Choice(["forge", "groove", "flat", "draw"])
 
 @dataclass(frozen=True)
 class Read:
-    """What every one of these commands needs: the records, the alloy, bench and gauges."""
+    """What every one of these commands needs: the alloy, bench and gauges."""
 
-    handbook: Handbook
     facts: AlloyFacts
     bench: Bench
     gauges: dict[str, dict[str, float]]
@@ -106,7 +104,6 @@ def read(project: Path | None, alloy: str) -> Read:
     except DataProblems as problems:
         print_problems(problems)
     return Read(
-        handbook,
         planning.alloy_facts(found.ids[0], handbook),
         bench,
         tables.made(("gauges",), library)["gauges"],

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import json
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import TYPE_CHECKING, NoReturn
+from typing import TYPE_CHECKING, NoReturn, TypeVar
 
 import click
 
@@ -16,6 +16,9 @@ from temperbook.problems import DataProblems
 
 if TYPE_CHECKING:
     from temperbook.derive.handbook import Handbook
+
+
+D = TypeVar("D")
 
 
 def read_handbook(root: Path | None) -> Handbook:
@@ -41,6 +44,14 @@ def print_problems(problems: DataProblems) -> NoReturn:
 def print_json(data: object) -> None:
     """Data for a machine, on standard output."""
     click.echo(json.dumps(data, indent=2, ensure_ascii=False))
+
+
+def answer(data: D, lines: Callable[[D], list[str]], as_json: bool) -> None:
+    """An answer for a machine, or in words."""
+    if as_json:
+        print_json(data)
+    else:
+        click.echo("\n".join(lines(data)))
 
 
 @contextmanager

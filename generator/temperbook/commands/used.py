@@ -8,7 +8,7 @@ from typing import Any
 import click
 
 from temperbook.commands import planning
-from temperbook.commands.reading import print_json
+from temperbook.commands.reading import answer
 
 
 @click.command()
@@ -38,7 +38,4 @@ def command(
     except ValueError as error:
         raise click.UsageError(str(error)) from error
     data = view.data(found)
-    if as_json:
-        print_json(data)
-    else:
-        click.echo("\n".join(view.lines(data)))
+    answer(data, view.lines, as_json)

@@ -71,12 +71,20 @@ def of_elements(quantity: str, library: Library) -> dict[str, float]:
     return found
 
 
-def density(alloy: Alloy, library: Library) -> float:
-    """Density [g/cm3] of an alloy: the adopted figure, else by mixing."""
+def adopted_density(alloy: Alloy) -> tuple[float, str] | None:
+    """The density [g/cm3] that an alloy's record adopts, and how it is known; None for none."""
     for figure in alloy.figures.get("density", []):
         low, high = figure.ends  # none where the figure itself is still to be computed
         if low is not None and high is not None:
-            return (low + high) / 2
+            return (low + high) / 2, figure.how
+    return None
+
+
+def density(alloy: Alloy, library: Library) -> float:
+    """Density [g/cm3] of an alloy: the adopted figure, else by mixing."""
+    adopted = adopted_density(alloy)
+    if adopted:
+        return adopted[0]
     mixed: float = compute("density", {"composition": alloy.composition}, library)["density"]
     return mixed
 

@@ -118,10 +118,9 @@ def _stated(rule: Rule | None, quantity: str, library: Library) -> Stated | None
 
 
 def _density(alloy: Alloy, library: Library) -> tuple[float | None, str]:
-    for figure in alloy.figures.get("density", []):
-        low, high = figure.ends
-        if low is not None and high is not None:
-            return (low + high) / 2, figure.how
+    adopted = computing.adopted_density(alloy)
+    if adopted:
+        return adopted
     if alloy.composition.keys() <= computing.element_densities(library).keys():
         return computing.density(alloy, library), "computed"
     return None, ""

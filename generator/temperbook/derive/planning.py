@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Any
@@ -12,7 +11,7 @@ from temperbook.derive.handbook import Handbook
 from temperbook.metal.facts import AlloyFacts, Known
 from temperbook.metal.planning.asked import Equipment
 from temperbook.metal.planning.plan import Bench
-from temperbook.metal.runs import strain_of
+from temperbook.metal.runs import reduction_of, strain_of
 from temperbook.metal.spread import SpreadRule
 from temperbook.problems import DataProblems, Problem
 from temperbook.records.load import Library
@@ -129,7 +128,7 @@ def _per_pass(process: str, library: Library) -> float:
     known = _figure(passes_of(process), library)
     share = _middle(known) / 100
     strain = strain_of(share) * (2 if known.of == "diameter" else 1)
-    return 1 - math.exp(-strain)
+    return reduction_of(strain)
 
 
 def _rule(library: Library) -> SpreadRule | None:

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from temperbook.metal import gauges
+from temperbook.metal import gauges, hardening
 from temperbook.metal.facts import AlloyFacts, Known, Stated
 from temperbook.metal.hardening import Hardness
-from temperbook.metal.planning import path, tempering, texts
+from temperbook.metal.planning import path, texts
 from temperbook.metal.planning.bounds import Bound
 from temperbook.metal.planning.passes import Pass
 from temperbook.metal.planning.plan import Plan, Run
@@ -139,8 +139,6 @@ def nearest(millimetres: float, gauge_tables: Gauges) -> dict[str, dict[str, Any
 
 
 def _at(plan: Plan, strain: float) -> Hardness | None:
-    from temperbook.metal import hardening
-
     return hardening.at(plan.curve, strain) if plan.curve else None
 
 
@@ -194,8 +192,3 @@ def _stated(stated: Stated | None) -> dict[str, Any] | None:
         "how": stated.how,
         "from": list(stated.sources),
     }
-
-
-def stock(of: Section) -> str:
-    """Whether tables of sheet or of wire serve for a section: flat | wire."""
-    return tempering.stock_of(of)

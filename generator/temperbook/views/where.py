@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import math
 from typing import Any
 
+from temperbook.metal import runs
 from temperbook.metal.planning import texts
 from temperbook.metal.planning.where import Where
 from temperbook.views import filling, plan, plan_lines
@@ -26,7 +26,7 @@ def data(where: Where) -> Data:
         **plan.bound("ceiling", where.ceiling),
         **plan.bound("floor", where.floor),
         "left_strain": where.left,
-        "left_area_pct": 100 * (1 - math.exp(-where.left)),
+        "left_area_pct": 100 * runs.reduction_of(where.left),
         "until": plan.section(where.until),
         "not_before": plan.section(where.earliest) if where.earliest else None,
         "next": where.next,

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from temperbook.metal.facts import AlloyFacts, Known
-from temperbook.metal.runs import Limits, strain_of
+from temperbook.metal.runs import Limits, reduction_of, strain_of
 
 # How records name the working and the form of each process of a plan.
 WORKING = {"forge": "forging", "groove": "rolling", "flat": "rolling", "draw": "drawing"}
@@ -38,7 +38,7 @@ class Bound:
     @property
     def area(self) -> float:
         """The area reduction [percent] of the same work."""
-        return 100 * (1 - math.exp(-self.strain))
+        return 100 * reduction_of(self.strain)
 
 
 @dataclass(frozen=True)
@@ -92,7 +92,7 @@ def per_pass(facts: AlloyFacts, process: str) -> float | None:
     for known in facts.of("reduction-per-pass"):
         if _fits(known, process):
             bound = _bound(known, process, asks_most=False)
-            return 1 - math.exp(-bound.strain)
+            return reduction_of(bound.strain)
     return None
 
 

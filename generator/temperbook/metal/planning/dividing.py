@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from temperbook.metal import runs
 from temperbook.metal.planning import holes, passes, path
-from temperbook.metal.planning.asked import Equipment, Impossible, Request
+from temperbook.metal.planning.asked import Equipment, Request
 from temperbook.metal.planning.bounds import Stage
 from temperbook.metal.planning.stages import Stages
 from temperbook.metal.runs import DUST, Limits
@@ -97,6 +97,4 @@ def _through_holes(
         stage = stages.later if number else stages.first
         found.append(Leg(section, target, path.work(section, target), stage))
         section = target
-    if last is not None and not found:
-        raise Impossible("holes-under-ceiling")
     return found

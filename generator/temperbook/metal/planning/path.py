@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from temperbook.metal import reduction
-from temperbook.metal.planning.asked import Impossible
+from temperbook.metal.planning.asked import Impossible, Request
 from temperbook.metal.sections import Section
 
 SAME = 1 + 1e-9  # sizes that differ by less are one
@@ -21,6 +21,17 @@ def process_of(start: Section, end: Section) -> str:
     if start.shape == "flat":
         raise Impossible("strip-first", thickness=start.thickness, end=end.text)
     return "draw" if end.shape == "round" else "groove"
+
+
+def process_for(request: Request) -> str:
+    """The process that is asked for, held to what it makes, or the one that the sections tell.
+
+    Errors: Impossible.
+    """
+    if not request.process:
+        return process_of(request.start, request.end)
+    hold_process(request.process, request.end)
+    return request.process
 
 
 def hold_process(process: str, end: Section) -> None:

@@ -150,10 +150,7 @@ def _held(request: Request, facts: AlloyFacts) -> str:
         raise Impossible("fewer-anneals")
     path.hold_smaller(request.start, request.end)
     path.hold_rolled(request.start, request.end)
-    if request.process:
-        path.hold_process(request.process, request.end)
-        return request.process
-    return path.process_of(request.start, request.end)
+    return path.process_for(request)
 
 
 def _width(request: Request, process: str, bench: Bench) -> float | None:

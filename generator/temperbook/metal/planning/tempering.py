@@ -10,7 +10,7 @@ from temperbook.metal import hardening
 from temperbook.metal.facts import AlloyFacts, Known
 from temperbook.metal.planning.asked import SOFT, Impossible, Request
 from temperbook.metal.planning.stages import Stages
-from temperbook.metal.runs import DUST, strain_of
+from temperbook.metal.runs import DUST, reduction_of, strain_of
 from temperbook.metal.sections import Section
 
 FORM = {"flat": "sheet or strip", "wire": "wire"}
@@ -135,4 +135,4 @@ def thinner(start: Section, end: Section, strain: float) -> Section:
 
 
 def _percent(strain: float) -> float:
-    return 100 * (1 - math.exp(-strain))
+    return 100 * reduction_of(strain)

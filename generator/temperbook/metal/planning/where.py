@@ -12,7 +12,7 @@ from temperbook.metal.planning import path, stages, tempering
 from temperbook.metal.planning.asked import STARTS, Impossible, Request, Said
 from temperbook.metal.planning.bounds import Bound
 from temperbook.metal.planning.plan import Bench
-from temperbook.metal.runs import DUST, RESERVE
+from temperbook.metal.runs import DUST, RESERVE, reduction_of
 from temperbook.metal.sections import Section
 
 
@@ -47,9 +47,7 @@ def used(request: Request, facts: AlloyFacts, bench: Bench) -> Where:
     if request.state not in STARTS:
         raise Impossible("unknown-start", state=request.state)
     path.hold_smaller(request.start, request.end)
-    if request.process:
-        path.hold_process(request.process, request.end)
-    process = request.process or path.process_of(request.start, request.end)
+    process = path.process_for(request)
     found = stages.of(request, facts, process, bench.usual)
     ceiling, floor = found.first.ceiling, found.first.floor
     assert ceiling is not None  # the bench's usual one stands in where the alloy has none
@@ -84,5 +82,5 @@ def _after(request: Request, strain: float) -> Section:
 def _warnings(done: float, ceiling: Bound) -> tuple[Said, ...]:
     if done <= ceiling.strain + DUST:
         return ()
-    percent = 100 * (1 - math.exp(-done))
+    percent = 100 * reduction_of(done)
     return (Said("past-ceiling", {"percent": percent, "ceiling": ceiling.area}),)

@@ -5,8 +5,6 @@ import { impossible } from "./impossible.js";
 
 export const SAME = 1 + 1e-9; // sizes that differ by less are one
 
-export const textOf = (of) => of.text;
-
 // The process that leads from one section to another where none is named.
 export function processOf(start, end) {
   if (end.shape === "flat") return "flat";
@@ -15,6 +13,13 @@ export function processOf(start, end) {
 }
 
 const FITS = { flat: ["flat"], draw: ["round", "square"], groove: ["square", "round"] };
+
+// The process that is asked for, held to what it makes, or the one that the sections tell.
+export function processFor({ process, start, end }) {
+  if (!process) return processOf(start, end);
+  holdProcess(process, end);
+  return process;
+}
 
 export function holdProcess(process, end) {
   if (process in FITS && !FITS[process].includes(end.shape)) {

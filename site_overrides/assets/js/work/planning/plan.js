@@ -45,9 +45,7 @@ function held(request, facts) {
   }
   path.holdSmaller(request.start, request.end);
   path.holdRolled(request.start, request.end);
-  if (!request.process) return path.processOf(request.start, request.end);
-  path.holdProcess(request.process, request.end);
-  return request.process;
+  return path.processFor(request);
 }
 
 // The width [mm] that a flat spreads to; undefined where it is taken as constant.

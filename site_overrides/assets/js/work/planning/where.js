@@ -13,8 +13,7 @@ export function used(request, facts, bench) {
   if (!facts.cold) impossible("not-worked-cold", { alloy: facts.name });
   const { start, end } = request;
   path.holdSmaller(start, end);
-  if (request.process) path.holdProcess(request.process, end);
-  const process = request.process || path.processOf(start, end);
+  const process = path.processFor(request);
   const { first, warnings } = stagesOf(request, facts, process, bench.usual);
   const { ceiling, floor } = first;
   const done = path.work(start, end);
