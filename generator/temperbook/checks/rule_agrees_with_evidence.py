@@ -9,9 +9,10 @@ from temperbook.problems import Problem
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Rule
 from temperbook.records.load import Library
+from temperbook.records.models import RULES
 from temperbook.records.yaml_reader import shown_location
 
-QUANTITY = {"quench": "cooling", "cooling": "cooling", "pickle": "pickle"}
+QUANTITY = {**RULES, "cooling": "cooling"}
 # What may be chosen where the rows contradict each other, although none of them says it.
 UNDECIDED = "either"
 

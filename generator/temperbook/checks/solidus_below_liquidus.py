@@ -6,13 +6,14 @@ from collections.abc import Iterator
 
 from temperbook.problems import Problem
 from temperbook.records.load import Library
-from temperbook.records.models import Alloy
+from temperbook.records.models import Alloy, Solder
 
 
 def check(library: Library) -> Iterator[Problem]:
-    """Alloys whose temperatures stand in an impossible order."""
-    for alloy_id, alloy in library.alloys.items():
-        document = library.document(alloy_id, "alloys")
+    """Alloys and solders whose temperatures stand in an impossible order."""
+    melting: list[Alloy | Solder] = [*library.alloys.values(), *library.solders.values()]
+    for alloy in melting:
+        document = library.document(alloy.id)
         for solidus_at, solidus in _ends(alloy, "solidus", 0):
             for _, liquidus in _ends(alloy, "liquidus", 1):
                 if solidus > liquidus:
@@ -36,7 +37,7 @@ def check(library: Library) -> Iterator[Problem]:
                         )
 
 
-def _ends(alloy: Alloy, quantity: str, end: int) -> list[tuple[int, float]]:
+def _ends(alloy: Alloy | Solder, quantity: str, end: int) -> list[tuple[int, float]]:
     found = []
     for position, figure in enumerate(alloy.figures.get(quantity, [])):
         low, high = figure.ends

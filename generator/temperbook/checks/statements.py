@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
 from temperbook.records.load import Library
-from temperbook.records.models import Alloy, Record, Route, Subject
+from temperbook.records.models import RULES, Alloy, Record, Route, Solder, Subject
 from temperbook.records.yaml_reader import Document, Location
 
 
@@ -40,6 +40,7 @@ def all_statements(library: Library) -> Iterator[Placed]:
         yield placed
     records: list[tuple[str, str, Record]] = [
         *(("alloys", i, alloy) for i, alloy in library.alloys.items()),
+        *(("solders", i, solder) for i, solder in library.solders.items()),
         *(("subjects", i, subject) for i, subject in library.subjects.items()),
         *(("routes", i, route) for i, route in library.of("routes", Route).items()),
     ]
@@ -50,13 +51,13 @@ def all_statements(library: Library) -> Iterator[Placed]:
 
 
 def _others(record: Record) -> Iterator[tuple[Location, Provenance]]:
-    if isinstance(record, Alloy):
+    if isinstance(record, (Alloy, Solder)):
         yield ("composition_source",), record.composition_source
-    for key in ("quench", "pickle", "cooling"):
+    for key in (*RULES, "cooling"):
         rule = getattr(record, key, None)
         if rule:
             yield (key,), rule
-    if isinstance(record, (Alloy, Subject)):
+    if isinstance(record, (Alloy, Solder, Subject)):
         for position, remark in enumerate(record.remarks):
             yield ("remarks", position), remark
     if isinstance(record, Route):

@@ -12,7 +12,7 @@ from temperbook.records import addresses
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
 from temperbook.records.load import FIGURE_KINDS, Library
-from temperbook.records.models import Alloy, Caution, ColourTable, Element, Subject
+from temperbook.records.models import RULES, Alloy, Caution, ColourTable, Element, Solder, Subject
 
 
 @dataclass(frozen=True)
@@ -47,7 +47,7 @@ class Handbook:
         """What the record that bears figures is called."""
         kind = self.library.kind_of(record_id)
         record = self.library.records[kind][record_id]
-        assert isinstance(record, (Alloy, Subject, Element, ColourTable, Caution))
+        assert isinstance(record, (Alloy, Solder, Subject, Element, ColourTable, Caution))
         return record.name
 
     @cached_property
@@ -101,7 +101,7 @@ class Handbook:
 def statements(alloy: Alloy) -> list[tuple[str, Provenance]]:
     """The alloy's statements that are no figures, by the key that they stand under."""
     found: list[tuple[str, Provenance]] = [("composition", alloy.composition_source)]
-    found += [(key, rule) for key in ("quench", "pickle") if (rule := getattr(alloy, key))]
+    found += [(key, rule) for key in RULES if (rule := getattr(alloy, key))]
     found += [("remarks", remark) for remark in alloy.remarks]
     return found
 

@@ -21,6 +21,9 @@ if TYPE_CHECKING:
 REFERENCES = (
     ("alloys", "subjects", "subjects"),
     ("alloys", "cautions", "cautions"),
+    ("solders", "subjects", "subjects"),
+    ("solders", "cautions", "cautions"),
+    ("solders", "joins", "alloys"),
     ("charts", "cautions", "cautions"),
     ("packs", "cautions", "cautions"),
     ("packs", "glossary", "glossary"),

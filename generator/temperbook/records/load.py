@@ -23,6 +23,7 @@ from temperbook.records.models import (
     Element,
     Pack,
     Record,
+    Solder,
     Source,
     Subject,
     Term,
@@ -35,7 +36,7 @@ if TYPE_CHECKING:
     from temperbook.records.prose import Prose
 
 R = TypeVar("R", bound=Record)
-FIGURE_KINDS = ("alloys", "subjects", "elements", "colours", "cautions")
+FIGURE_KINDS = ("alloys", "solders", "subjects", "elements", "colours", "cautions")
 
 
 @dataclass
@@ -69,6 +70,11 @@ class Library:
     def alloys(self) -> dict[str, Alloy]:
         """Alloys by id."""
         return self.of("alloys", Alloy)
+
+    @property
+    def solders(self) -> dict[str, Solder]:
+        """Solders by id."""
+        return self.of("solders", Solder)
 
     @property
     def subjects(self) -> dict[str, Subject]:

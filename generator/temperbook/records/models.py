@@ -34,8 +34,35 @@ class Alloy(Record):
     worked: Literal["cold", "hot", "cast"] = "cold"
     subjects: list[Text] = []
     figures: Figures = {}
+    structure: Rule | None = None
+    heating: Rule | None = None
     quench: Rule | None = None
     pickle: Rule | None = None
+    remarks: list[Remark] = []
+    cautions: list[Text] = []
+
+    @property
+    def family(self) -> str:
+        """The folder that the record stands in."""
+        return self.id.split("/")[0]
+
+
+class Solder(Record):
+    """A filler that joins metal hot and melts before it. `data/solders/<family>/<name>.yaml`.
+
+    joins: the alloys that it is made for, by id.
+    """
+
+    name: Text
+    short: Annotated[str, Field(min_length=1, max_length=14)]
+    also: list[Text] = []
+    about: Text
+    composition: dict[str, float]
+    composition_source: Provenance
+    melt: Literal["bench", "buy-stock", "licensed", "never"] = "bench"
+    joins: list[Text] = []
+    subjects: list[Text] = []
+    figures: Figures = {}
     remarks: list[Remark] = []
     cautions: list[Text] = []
 
@@ -207,9 +234,17 @@ class Edition(Record):
     address: Annotated[str, Field(pattern=r"^https?://\S+/$")]
 
 
+# Keys of an alloy that hold a rule in a closed word, and the quantity that declares the words.
+RULES = {
+    "structure": "structure",
+    "heating": "heating",
+    "quench": "cooling",
+    "pickle": "pickle",
+}
 # Folder below data/ and the model of the records in it.
 KINDS: dict[str, type[Record]] = {
     "alloys": Alloy,
+    "solders": Solder,
     "subjects": Subject,
     "elements": Element,
     "colours": ColourTable,

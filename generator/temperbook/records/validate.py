@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from temperbook.problems import Problem, nearest
 from temperbook.records.figures import BASIS_KEYS, WORDED, Figure, Rule
+from temperbook.records.models import RULES
 from temperbook.records.vocabulary import Quantity, Vocabulary
 from temperbook.records.yaml_reader import Document, Location, shown_location
 
@@ -26,8 +27,11 @@ def problems(library: Library) -> list[Problem]:
     for alloy_id, alloy in library.alloys.items():
         document = library.document(alloy_id, "alloys")
         found += _family(document, ("id",), alloy.family, vocabulary)
-        for key, quantity in (("quench", "cooling"), ("pickle", "pickle")):
+        for key, quantity in RULES.items():
             found += _rule(document, key, quantity, getattr(alloy, key), vocabulary)
+    for solder_id, solder in library.solders.items():
+        document = library.document(solder_id, "solders")
+        found += _family(document, ("id",), solder.family, vocabulary)
     for subject_id, subject in library.subjects.items():
         document = library.document(subject_id, "subjects")
         found += _rule(document, "cooling", "cooling", subject.cooling, vocabulary)
