@@ -111,6 +111,7 @@ def test_check_counts(small: Project) -> None:
     assert result.exit_code == 0
     assert json.loads(result.stdout) == {
         "alloys": 2,
+        "solders": 0,
         "figures": 35,  # 33 typed, and the density by mixing of both alloys
         "evidence_rows": 27,
         "sources": 3,

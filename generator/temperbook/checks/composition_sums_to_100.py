@@ -6,18 +6,16 @@ from collections.abc import Iterator
 
 from temperbook.problems import Problem
 from temperbook.records.load import Library
-from temperbook.records.models import Alloy, Solder
 
 SLACK = 0.05
 
 
 def check(library: Library) -> Iterator[Problem]:
     """Alloys and solders whose shares do not sum to 100, or hold a share that is none."""
-    mixed: list[Alloy | Solder] = [*library.alloys.values(), *library.solders.values()]
-    for alloy in mixed:
+    for record_id, alloy in library.mixed.items():
         total = sum(alloy.composition.values())
         if abs(total - 100) > SLACK or min(alloy.composition.values(), default=0) <= 0:
-            yield library.document(alloy.id).problem(
+            yield library.document(record_id).problem(
                 ("composition",),
                 "composition does not sum to 100",
                 found=" + ".join(f"{e} {w:g}" for e, w in alloy.composition.items())

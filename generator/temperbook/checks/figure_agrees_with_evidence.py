@@ -46,7 +46,7 @@ def _problem(placed: Placed, text: str, found: str, needed: str, mend: str) -> P
 
 def _subject(placed: Placed, row: Evidence, library: Library) -> Iterator[Problem]:
     figure_how = placed.stated.how
-    alloy = library.alloys.get(placed.record) or library.solders.get(placed.record)
+    alloy = library.mixed.get(placed.record)
     groups = alloy.subjects if alloy else []
     if row.record == placed.record:
         return

@@ -11,9 +11,8 @@ from temperbook.records.models import Alloy, Solder
 
 def check(library: Library) -> Iterator[Problem]:
     """Alloys and solders whose temperatures stand in an impossible order."""
-    melting: list[Alloy | Solder] = [*library.alloys.values(), *library.solders.values()]
-    for alloy in melting:
-        document = library.document(alloy.id)
+    for record_id, alloy in library.mixed.items():
+        document = library.document(record_id)
         for solidus_at, solidus in _ends(alloy, "solidus", 0):
             for _, liquidus in _ends(alloy, "liquidus", 1):
                 if solidus > liquidus:

@@ -4,18 +4,18 @@ name."""
 from __future__ import annotations
 
 from temperbook.records.load import Library
-from temperbook.records.models import Alloy, Caution
+from temperbook.records.models import Alloy, Caution, Solder
 
 SIGNALS = ("danger", "warning", "caution")
 
 
-def of_alloy(alloy: Alloy, library: Library) -> list[Caution]:
-    """The alloy's cautions, gravest first, those that hurt at once before the others."""
+def of_alloy(alloy: Alloy | Solder, library: Library) -> list[Caution]:
+    """The cautions of an alloy or solder: those that hurt at once first, then the gravest."""
     found = [c for c in library.cautions.values() if c.id in alloy.cautions or applies(c, alloy)]
     return sorted(found, key=rank)
 
 
-def applies(caution: Caution, alloy: Alloy) -> bool:
+def applies(caution: Caution, alloy: Alloy | Solder) -> bool:
     """Whether a caution's own rule covers the alloy."""
     rule = caution.applies
     if rule.record_only:

@@ -12,7 +12,16 @@ from temperbook.records import addresses
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
 from temperbook.records.load import FIGURE_KINDS, Library
-from temperbook.records.models import RULES, Alloy, Caution, ColourTable, Element, Solder, Subject
+from temperbook.records.models import (
+    RULES,
+    Alloy,
+    Caution,
+    ColourTable,
+    Element,
+    Record,
+    Solder,
+    Subject,
+)
 
 
 @dataclass(frozen=True)
@@ -52,16 +61,19 @@ class Handbook:
 
     @cached_property
     def cautions_of(self) -> dict[str, list[Caution]]:
-        """Cautions by alloy id, gravest first."""
-        return {i: cautions.of_alloy(a, self.library) for i, a in self.library.alloys.items()}
+        """Cautions by the id of an alloy or solder, gravest first."""
+        return {i: cautions.of_alloy(one, self.library) for i, one in self.library.mixed.items()}
 
     def alloys_with(self, caution_id: str) -> list[Alloy]:
         """The alloys that carry a caution."""
-        return [
-            alloy
-            for alloy_id, alloy in self.library.alloys.items()
-            if any(c.id == caution_id for c in self.cautions_of[alloy_id])
-        ]
+        return [a for a in self.library.alloys.values() if self._carries(a.id, caution_id)]
+
+    def solders_with(self, caution_id: str) -> list[Solder]:
+        """The solders that carry a caution."""
+        return [s for s in self.library.solders.values() if self._carries(s.id, caution_id)]
+
+    def _carries(self, record_id: str, caution_id: str) -> bool:
+        return any(c.id == caution_id for c in self.cautions_of[record_id])
 
     @cached_property
     def readings(self) -> dict[str, list[Evidence]]:
@@ -71,7 +83,7 @@ class Handbook:
             found[row.record].append(row)
         return dict(found)
 
-    def readings_for(self, alloy: Alloy) -> list[Evidence]:
+    def readings_for(self, alloy: Alloy | Solder) -> list[Evidence]:
         """Rows that speak of the alloy, then those of its systems and families."""
         records = (alloy.id, *alloy.subjects)
         return [row for record in records for row in self.readings.get(record, [])]
@@ -83,10 +95,11 @@ class Handbook:
         for called in self.figures.values():
             for row in called.figure.from_:
                 found[row].append(called.address)
-        for alloy_id, alloy in self.library.alloys.items():
-            for place, stated in statements(alloy):
-                for row in stated.from_:
-                    found[row].append(f"{alloy_id}#{place}")
+        for kind in ("alloys", "solders", "subjects"):
+            for record_id, record in self.library.records.get(kind, {}).items():
+                for place, stated in statements(record):
+                    for row in stated.from_:
+                        found[row].append(f"{record_id}#{place}")
         for caution in self.library.cautions.values():
             for row in caution.from_:
                 found[row].append(caution.id)
@@ -98,11 +111,15 @@ class Handbook:
         return glow.scale(self.library.project)
 
 
-def statements(alloy: Alloy) -> list[tuple[str, Provenance]]:
-    """The alloy's statements that are no figures, by the key that they stand under."""
-    found: list[tuple[str, Provenance]] = [("composition", alloy.composition_source)]
-    found += [(key, rule) for key in RULES if (rule := getattr(alloy, key))]
-    found += [("remarks", remark) for remark in alloy.remarks]
+def statements(record: Record) -> list[tuple[str, Provenance]]:
+    """A record's statements that are no figures, by the key that they stand under."""
+    found: list[tuple[str, Provenance]] = []
+    if isinstance(record, (Alloy, Solder)):
+        found.append(("composition", record.composition_source))
+    keys = (*RULES, "cooling")
+    found += [(key, rule) for key in keys if (rule := getattr(record, key, None))]
+    if isinstance(record, (Alloy, Solder, Subject)):
+        found += [("remarks", remark) for remark in record.remarks]
     return found
 
 

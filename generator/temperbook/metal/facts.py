@@ -73,6 +73,7 @@ class AlloyFacts:
     melt: str = "bench"
     cold: bool = True
     figures: Mapping[str, tuple[Known, ...]] = field(default_factory=dict)
+    heating: Stated | None = None
     quench: Stated | None = None
     pickle: Stated | None = None
     glow: str = ""

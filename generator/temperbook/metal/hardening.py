@@ -87,6 +87,30 @@ def curve(facts: AlloyFacts, stock: str) -> Curve | None:
     return max(found, key=lambda c: len(c.points), default=None)
 
 
+def of_scale(facts: AlloyFacts, scale: str, stock: str) -> Curve | None:
+    """The alloy's table of one scale (a quantity) for a stock; by tempers where it has no other.
+
+    Valid for: hardness scales and tensile strength; None where no worked point stands beside an
+    annealed one.
+    """
+    own = [c for form in (*FORMS[stock], "") if (c := _of(facts, scale, form, stock))]
+    named = [c for form in FORMS[stock] if (c := _by_temper(facts, scale, form, stock))]
+    return max([*own, *named], key=lambda c: len(c.points), default=None)
+
+
+def _by_temper(facts: AlloyFacts, scale: str, form: str, stock: str) -> Curve | None:
+    """A table whose tempers are named, with the work that each temper's reduction asks for."""
+    steps = temper_steps(facts, stock)
+    worked = []
+    for known in facts.of(scale):
+        strains = temper_strain(steps[known.state], stock) if known.state in steps else None
+        if strains and known.form == form and not known.name and not known.reduction:
+            middle = sum(strains) / 2
+            worked.append(Point(middle, known.lowest, known.highest, known.state, known))
+    soft = _annealed(facts.of(scale), form)
+    return _rising(scale, form, soft, worked) if worked and soft else None
+
+
 def _of(facts: AlloyFacts, scale: str, form: str, stock: str) -> Curve | None:
     worked = [
         Point(strain, known.lowest, known.highest, known.state, known)
@@ -95,8 +119,11 @@ def _of(facts: AlloyFacts, scale: str, form: str, stock: str) -> Curve | None:
         if (strain := strain_on(known.reduction, known.of, stock)) is not None
     ]
     soft = _annealed(facts.of(scale), form)
-    if not worked or soft is None:
-        return None
+    return _rising(scale, form, soft, worked) if worked and soft else None
+
+
+def _rising(scale: str, form: str, soft: Known, worked: list[Point]) -> Curve | None:
+    """Annealed metal and worked points as a curve; None where it does not rise all the way."""
     start = Point(0.0, soft.lowest, soft.highest, "annealed", soft)
     points = (start, *sorted(worked, key=lambda point: point.strain))
     rising = all(a.low <= b.low and a.high <= b.high for a, b in pairwise(points))

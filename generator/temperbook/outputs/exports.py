@@ -32,6 +32,7 @@ def files(handbook: Handbook) -> dict[str, bytes]:
     made = {name: _csv(columns, rows) for name, (columns, rows) in tables.items()}
     alloys = [exported.alloy(a, handbook) for a in library.alloys.values()]
     made["alloys.json"] = _json(alloys)
+    made["solders.json"] = _json([exported.solder(s, handbook) for s in library.solders.values()])
     made["datapackage.json"] = _json(package.described(handbook, evidence_columns()))
     return made
 

@@ -61,17 +61,21 @@ def described(handbook: Handbook, evidence: Sequence[str]) -> dict[str, Any]:
             _table("sources", exported.SOURCE, "id", []),
             _table("quantities", exported.QUANTITY, "quantity", []),
             _table("words", exported.WORD, ["vocabulary", "word"], []),
-            {
-                "name": "alloys",
-                "type": "json",
-                "path": "alloys.json",
-                "scheme": "file",
-                "format": "json",
-                "mediatype": "application/json",
-                "encoding": "utf-8",
-                "title": "Every alloy with all its figures, statements and their provenance",
-            },
+            *(_records(name) for name in ("alloys", "solders")),
         ],
+    }
+
+
+def _records(name: str) -> dict[str, Any]:
+    return {
+        "name": name,
+        "type": "json",
+        "path": f"{name}.json",
+        "scheme": "file",
+        "format": "json",
+        "mediatype": "application/json",
+        "encoding": "utf-8",
+        "title": f"All {name} with their figures, statements and provenance",
     }
 
 

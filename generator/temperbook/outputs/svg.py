@@ -3,7 +3,7 @@ dark."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from html import escape
 
 from temperbook.drawing.lettering import cap_share
@@ -18,6 +18,12 @@ def picture(drawn: Picture, ident: str = "p", alt: str = "") -> str:
         f'<svg class="drawn" viewBox="0 0 {_n(drawn.width)} {_n(drawn.height)}" '
         f'role="img" aria-label="{label}" xmlns="http://www.w3.org/2000/svg">{body}</svg>'
     )
+
+
+def sign(shapes: Sequence[Shape], size: float) -> str:
+    """A small sign `size` [mm] across, hidden from readers of the screen: words stand beside it."""
+    body = "".join(_shape(shape, "") for shape in shapes)
+    return f'<svg class="sign" viewBox="0 0 {_n(size)} {_n(size)}" aria-hidden="true">{body}</svg>'
 
 
 def _shape(shape: Shape, ident: str) -> str:

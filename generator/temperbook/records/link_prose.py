@@ -20,10 +20,12 @@ if TYPE_CHECKING:
 PAGES = (
     "home",
     "alloys",
+    "compare",
     "heat-colours",
     "reduction",
     "work-it-out",
     "routes",
+    "tables",
     "cautions",
     "wall-charts",
     "reading-packs",
@@ -31,6 +33,15 @@ PAGES = (
     "glossary",
     "sources",
     "how-we-choose",
+)
+# Pages below those, which the navigation leaves out.
+INNER = (
+    "compare/anneals",
+    "compare/limits",
+    "compare/hardening",
+    "compare/densities",
+    "compare/cooling",
+    "solders",
 )
 # Kind of a link -> kind of the record that it leads to; `page` leads to content/pages/.
 LINKED = {
@@ -40,6 +51,8 @@ LINKED = {
     "chart": "charts",
     "pack": "packs",
     "route": "routes",
+    "solder": "solders",
+    "element": "elements",
     "source": "sources",
     "subject": "subjects",
 }
@@ -120,7 +133,7 @@ def _near(call: str, known: Mapping[str, object]) -> str:
 
 def _pages(library: Library) -> Iterator[Problem]:
     folder = library.project.shown(library.project.content)
-    pages = [f"pages/{stem}" for stem in PAGES]
+    pages = [f"pages/{stem}" for stem in (*PAGES, *INNER)]
     for stem in pages:
         if stem not in library.prose:
             yield Problem(
@@ -187,5 +200,5 @@ def _link(prose: Prose, link: Inline, library: Library) -> Iterator[Problem]:
 
 def _targets(kind: str, library: Library) -> set[str]:
     if kind == "page":
-        return set(PAGES)
+        return {*PAGES, *INNER}
     return {record_id for k, record_id in library.documents if k == LINKED[kind]}

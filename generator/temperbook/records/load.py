@@ -77,6 +77,11 @@ class Library:
         return self.of("solders", Solder)
 
     @property
+    def mixed(self) -> dict[str, Alloy | Solder]:
+        """What has a composition, alloys and solders, by id: two kinds share none."""
+        return {**self.alloys, **self.solders}
+
+    @property
     def subjects(self) -> dict[str, Subject]:
         """Systems, families and bench rules by id."""
         return self.of("subjects", Subject)

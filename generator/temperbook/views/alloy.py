@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from temperbook.derive import colour_names, limits
 from temperbook.derive.handbook import Handbook
-from temperbook.records.models import Alloy
+from temperbook.records.models import RULES, Alloy
 from temperbook.records.names import fineness
 from temperbook.views import (
     alloy_limits,
@@ -134,14 +134,14 @@ def urgent(alloy: Alloy, handbook: Handbook) -> CautionShown | None:
 
 
 def rules(alloy: Alloy, handbook: Handbook) -> list[RuleShown]:
-    """How to cool and pickle, with the reason."""
+    """What it is inside, how to heat, cool and pickle it, with the reasons."""
     words = handbook.library.vocabulary
     found = []
-    for key, quantity, label in (("quench", "cooling", "Cooling"), ("pickle", "pickle", "Pickle")):
+    for key, quantity in RULES.items():
         rule = getattr(alloy, key)
         if rule:
-            text = words.quantities[quantity].words[rule.rule]
-            found.append(statements.rule(label, text, rule, handbook))
+            known = words.quantities[quantity]
+            found.append(statements.rule(known.label, known.words[rule.rule], rule, handbook))
     return found
 
 

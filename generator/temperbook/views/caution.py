@@ -25,6 +25,7 @@ class CautionPage:
     groups: list[Group]
     readings: list[Reading]
     alloys: list[Link]
+    solders: list[Link]
     everywhere: bool
     packs: list[Link]
     charts: list[Link]
@@ -53,6 +54,9 @@ def shown(record: Caution, handbook: Handbook) -> CautionPage:
         groups=figure_rows.groups(record.id, record.figures, handbook),
         readings=figure_rows.readings([*own, *named], handbook, record.id),
         alloys=[Link(a.name, routes.page("alloys", a.id)) for a in handbook.alloys_with(record.id)],
+        solders=[
+            Link(s.name, routes.page("solders", s.id)) for s in handbook.solders_with(record.id)
+        ],
         everywhere=record.applies.always,
         packs=[
             Link(p.title, routes.page("packs", i))

@@ -7,9 +7,9 @@ from typing import Any
 
 from temperbook.derive import grades
 from temperbook.derive.handbook import Called, Handbook, statements
-from temperbook.records.figures import Provenance
+from temperbook.records.figures import Provenance, Remark
 from temperbook.records.load import Library
-from temperbook.records.models import Alloy, Source
+from temperbook.records.models import RULES, Alloy, Solder, Source
 from temperbook.views import formatting
 
 Row = Sequence[Any]
@@ -38,6 +38,7 @@ OFFERED = {
     "evidence.csv": "every row as its source prints it",
     "sources.csv": "every work",
     "alloys.json": "each alloy with all provenance",
+    "solders.json": "each solder likewise",
     "quantities.csv": "what each quantity means",
     "words.csv": "the closed words",
     "datapackage.json": "a description of every column",
@@ -107,18 +108,38 @@ def alloy(record: Alloy, handbook: Handbook) -> dict[str, Any]:
         "composition": dict(record.composition),
         "composition_source": stated["composition"],
         "subjects": list(record.subjects),
-        "figures": [
-            _figure(called, library)
-            for called in handbook.figures.values()
-            if called.record == record.id
-        ],
-        "quench": _rule(record, "quench", stated),
-        "pickle": _rule(record, "pickle", stated),
-        "remarks": [
-            {"text": remark.text, **_provenance(remark, library)} for remark in record.remarks
-        ],
+        "figures": _figures(record.id, handbook),
+        **{key: _rule(record, key, stated) for key in RULES},
+        "remarks": _remarks(record.remarks, library),
         "cautions": [caution.id for caution in handbook.cautions_of[record.id]],
     }
+
+
+def solder(record: Solder, handbook: Handbook) -> dict[str, Any]:
+    """A solder with every figure and statement, each with its whole provenance."""
+    library = handbook.library
+    return {
+        "id": record.id,
+        "name": record.name,
+        "also": list(record.also),
+        "about": record.about,
+        "melt": record.melt,
+        "composition": dict(record.composition),
+        "composition_source": _provenance(record.composition_source, library),
+        "joins": list(record.joins),
+        "figures": _figures(record.id, handbook),
+        "remarks": _remarks(record.remarks, library),
+        "cautions": [caution.id for caution in handbook.cautions_of[record.id]],
+    }
+
+
+def _figures(record_id: str, handbook: Handbook) -> list[dict[str, Any]]:
+    found = (called for called in handbook.figures.values() if called.record == record_id)
+    return [_figure(called, handbook.library) for called in found]
+
+
+def _remarks(remarks: list[Remark], library: Library) -> list[dict[str, Any]]:
+    return [{"text": remark.text, **_provenance(remark, library)} for remark in remarks]
 
 
 def _figure(called: Called, library: Library) -> dict[str, Any]:

@@ -162,9 +162,12 @@ def anneal(facts: AlloyFacts) -> dict[str, Any]:
     heat = heats[0] if heats else None
     times = [t for t in facts.of("anneal-time") if heat and t.heat in (heat.heat, "any")]
     return {
+        "heating": _stated(facts.heating),
         "heat": _known(heat),
         "colour": {"text": facts.glow, "how": "computed", "from": []} if facts.glow else None,
         "time": _known(times[0] if times else None),
+        "avoid": _known(next(iter(facts.of("no-dwell")), None)),
+        "quench_from": _known(next(iter(facts.of("quench-from")), None)),
         "quench": _stated(facts.quench),
         "pickle": _stated(facts.pickle),
     }

@@ -106,7 +106,7 @@ def _passes(run: Data) -> list[str]:
 
 def anneal(parts: Data) -> str:
     """The anneal between two runs in one line."""
-    said = []
+    said = [parts["heating"]["text"].lower()] if parts["heating"] else []
     heat, time = parts["heat"], parts["time"]
     if heat:
         said.append(f"{range_of(heat['low'], heat['high'], 0)} °C")
@@ -118,6 +118,9 @@ def anneal(parts: Data) -> str:
         said.append("no published heat")
     if time:
         said.append(f"hold {range_of(time['low'], time['high'], 1)} {time['unit']}")
+    for key, label in (("avoid", "do not linger:"), ("quench_from", "quench from:")):
+        if parts[key]:
+            said.append(f"{label} {range_of(parts[key]['low'], parts[key]['high'], 0)} °C")
     said += [parts[key]["text"].lower() for key in ("quench", "pickle") if parts[key]]
     return "; ".join(said)
 

@@ -15,6 +15,9 @@ from temperbook.views.route_runs import Part, known_by
 
 USUAL = ("water-after-glow", "Let the glow go, then water")  # where no source says how to cool
 
+# Quantities that stand with the anneal of an alloy that orders or ages, and their labels.
+BANDS = {"no-dwell": "do not linger at", "quench-from": "quench from"}
+
 
 @dataclass(frozen=True)
 class AnnealShown:
@@ -24,9 +27,11 @@ class AnnealShown:
     low: float | None
     high: float | None
     rule: str
+    heating: Part | None
     heat: Part
     colour: str
     hold: Part | None
+    avoid: list[Part]
     quench: Part
     pickle: Part | None
     by_eye: list[Part]
@@ -34,7 +39,15 @@ class AnnealShown:
     @property
     def parts(self) -> list[Part]:
         """Its parts in the order of the work."""
-        found = (self.heat, *self.by_eye, self.hold, self.quench, self.pickle)
+        found = (
+            self.heating,
+            self.heat,
+            *self.by_eye,
+            self.hold,
+            *self.avoid,
+            self.quench,
+            self.pickle,
+        )
         return [part for part in found if part]
 
 
@@ -42,9 +55,10 @@ def shown(alloy: Alloy, handbook: Handbook) -> AnnealShown:
     """The anneal of an alloy."""
     figure = limits.anneal(alloy)
     hold = limits.hold(alloy, figure.heat or "any") if figure else None
-    cooling, pickle = (
+    heating, cooling, pickle = (
         _rule(label, rule, quantity, handbook)
         for label, rule, quantity in (
+            ("heat up", alloy.heating, "heating"),
             ("cool", alloy.quench, "cooling"),
             ("pickle", alloy.pickle, "pickle"),
         )
@@ -54,9 +68,15 @@ def shown(alloy: Alloy, handbook: Handbook) -> AnnealShown:
         low=limits.lowest(figure) if figure else None,
         high=limits.highest(figure) if figure else None,
         rule=alloy.quench.rule if alloy.quench else USUAL[0],
+        heating=heating,
         heat=_heat(figure, handbook),
         colour=alloy_limits.anneal_words(alloy, handbook),
         hold=_figure("hold", hold, "anneal-time", handbook) if hold else None,
+        avoid=[
+            _figure(label, figure, quantity, handbook)
+            for quantity, label in BANDS.items()
+            for figure in alloy.figures.get(quantity, [])
+        ],
         quench=cooling or usual,
         pickle=pickle,
         by_eye=[] if figure else [*_habits(alloy, handbook)],

@@ -10,6 +10,7 @@ from temperbook.records.load import Library
 # kind of record -> folder of its pages
 FOLDERS = {
     "alloys": "alloys",
+    "solders": "solders",
     "subjects": "subjects",
     "elements": "elements",
     "colours": "heat-colours",

@@ -8,7 +8,7 @@ from typing import Any
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
 from temperbook.records import prose
-from temperbook.records.link_prose import PAGES
+from temperbook.records.link_prose import INNER, PAGES
 from temperbook.records.models import Alloy
 from temperbook.records.names import fineness
 from temperbook.views import (
@@ -20,9 +20,12 @@ from temperbook.views import (
     plan_form,
     route,
     routes,
+    solder,
     source,
+    tables,
 )
 from temperbook.views import prose as spoken
+from temperbook.views.comparing.pages import TOPICS
 from temperbook.views.formatting import MARKS
 from temperbook.views.pages import Link, Page
 from temperbook.views.prose import Passage
@@ -86,7 +89,7 @@ class TermShown:
 
 def all_pages(handbook: Handbook) -> list[Page]:
     """Every section page and the home page."""
-    return [_page(stem, handbook) for stem in PAGES]
+    return [_page(stem, handbook) for stem in (*PAGES, *INNER)]
 
 
 def _page(stem: str, handbook: Handbook) -> Page:
@@ -98,7 +101,8 @@ def _page(stem: str, handbook: Handbook) -> Page:
         pages.legend(),
     )
     address = "" if stem == "home" else f"{stem}/"
-    return Page(address, stem, text.title, says)
+    kind = "comparison" if stem in TOPICS else stem
+    return Page(address, kind, text.title, says)
 
 
 def _cards(handbook: Handbook) -> list[Link]:
@@ -208,6 +212,9 @@ def _work_it_out(handbook: Handbook) -> list[tuple[str, str, list[Link]]]:
 LISTS = {
     "home": _cards,
     "alloys": _families,
+    **TOPICS,
+    "solders": solder.listed,
+    "tables": tables.listed,
     "heat-colours": _lanes,
     "work-it-out": _work_it_out,
     "routes": route.listed,

@@ -11,12 +11,13 @@ from temperbook.views import (
     printed,
     route,
     sections,
+    solder,
     source,
     subject,
 )
 from temperbook.views.pages import Page
 
-VIEWS = (sections, alloy, plan_form, formula_page, subject, caution, source, printed, route)
+VIEWS = (sections, alloy, solder, plan_form, formula_page, subject, caution, source, printed, route)
 
 
 def all_pages(handbook: Handbook) -> list[Page]:

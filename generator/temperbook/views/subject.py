@@ -6,9 +6,9 @@ from dataclasses import dataclass
 
 from temperbook.derive.handbook import Handbook
 from temperbook.records.models import ColourTable, Element, Subject
-from temperbook.views import figure_rows, pages, routes, statements
+from temperbook.views import figure_rows, pages, routes, statements, tables
 from temperbook.views.figure_rows import Group, Reading
-from temperbook.views.pages import Link, Page
+from temperbook.views.pages import CautionShown, Link, Page
 from temperbook.views.statements import RemarkShown, RuleShown
 
 
@@ -23,6 +23,7 @@ class SubjectShown:
     rules: list[RuleShown]
     readings: list[Reading]
     members: list[Link]
+    cautions: list[CautionShown]
     legend: list[tuple[str, str]]
 
 
@@ -58,6 +59,7 @@ def shown(record: Subject | Element | ColourTable, handbook: Handbook) -> Subjec
         rules=_rules(record, handbook),
         readings=figure_rows.readings(rows, handbook, record.id),
         members=_members(record, handbook),
+        cautions=tables.cautions_of(record, handbook) if isinstance(record, Element) else [],
         legend=pages.legend(),
     )
 

@@ -23,6 +23,7 @@ def counts(handbook: Handbook) -> dict[str, Any]:
             found[grade] += 1
     return {
         "alloys": len(library.alloys),
+        "solders": len(library.solders),
         "figures": sum(hows.values()),
         "evidence_rows": len(library.evidence),
         "sources": len(library.sources),

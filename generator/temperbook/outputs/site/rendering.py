@@ -11,12 +11,14 @@ from markupsafe import Markup
 
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
-from temperbook.drawing import heat_strip, picture_facts, pictures, route
+from temperbook.drawing import curves, heat_strip, ladder, marks, picture_facts, pictures, route
 from temperbook.outputs import svg
 from temperbook.views import exported
+from temperbook.views.comparing.plots import Ladder, Plot
 from temperbook.views.pages import Page
 from temperbook.views.route import RouteShown
 
+SIGN = 6.0  # mm
 TEMPLATES = Path(__file__).parent / "templates"
 
 
@@ -46,6 +48,8 @@ class Renderer:
             strip=self.strip,
             window=self.window,
             route=self.route,
+            plot=self.plot,
+            cooling_sign=self.cooling_sign,
             papers=self.papers.get(page.address, []),
             any_papers=bool(self.papers),
             tables=exported.OFFERED,
@@ -62,6 +66,19 @@ class Renderer:
         """A worked route, drawn, as inline SVG."""
         self.drawn += 1
         return Markup(svg.picture(route.draw(said, self.handbook.glow.colour), f"d{self.drawn}"))
+
+    def plot(self, said: Plot) -> Markup:
+        """A comparison, drawn, as inline SVG."""
+        self.drawn += 1
+        if isinstance(said, Ladder):
+            drawn = ladder.draw(said, self.handbook.glow.colour)
+        else:
+            drawn = curves.draw(said)
+        return Markup(svg.picture(drawn, f"d{self.drawn}"))
+
+    def cooling_sign(self, rule: str) -> Markup:
+        """The sign of a way of cooling, beside words that say the same."""
+        return Markup(svg.sign(marks.cooling(rule, SIGN / 2, SIGN / 2, SIGN), SIGN))
 
     def strip(self, alloy_id: str) -> heat_strip.Strip:
         """The strip of glow of an alloy's own page, over the heats that matter to it."""

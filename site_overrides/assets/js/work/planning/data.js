@@ -114,9 +114,12 @@ export function anneal(facts) {
   const heat = facts.figures.anneal?.[0];
   const time = heat && (facts.figures["anneal-time"] ?? []).find((each) => [heat.heat, "any"].includes(each.heat));
   return {
+    heating: stated(facts.heating),
     heat: known(heat),
     colour: facts.glow ? { text: facts.glow, how: "computed", from: [] } : null,
     time: known(time),
+    avoid: known(facts.figures["no-dwell"]?.[0]),
+    quench_from: known(facts.figures["quench-from"]?.[0]),
     quench: stated(facts.quench),
     pickle: stated(facts.pickle),
   };

@@ -60,10 +60,12 @@ export function hardness(run) {
 }
 
 // The anneal: its parts as [word, how it is known], the heat first.
-export function anneal({ heat, colour, time, quench, pickle }) {
+export function anneal({ heating, heat, colour, time, avoid, quench_from: from, quench, pickle }) {
   const parts = [heat ? [`${range(heat, 0)}${heat.heat && heat.heat !== "any" ? `, ${heat.heat}` : ""}`, heat.how] : ["no published heat", ""]];
   if (colour) parts.push([lower(colour.text), colour.how]);
   if (time) parts.push([`hold ${range(time, 1)}`, time.how]);
+  if (heating) parts.push([lower(heating.text), heating.how]);
+  for (const [band, label] of [[avoid, "do not linger:"], [from, "quench from:"]]) if (band) parts.push([`${label} ${range(band, 0)}`, band.how]);
   for (const stated of [quench, pickle]) if (stated) parts.push([lower(stated.text), stated.how]);
   return parts;
 }

@@ -1,0 +1,1 @@
+"""Pages that set alloys beside each other to answer one question of the bench."""
