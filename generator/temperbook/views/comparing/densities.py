@@ -16,7 +16,7 @@ from temperbook.views.comparing.tables import Cell, Part, Row
 from temperbook.views.formatting import MARKS
 
 STEPS = (0.2, 0.5, 1.0, 2.0)
-MOST_LINES = 10
+MOST_LINES = 8
 HEADS = ["Alloy", "Published", "By mixing", "Published lies off by"]
 KEY = ["Disc: published. Ring: computed by mixing. The bar between them is what mixing misses."]
 
