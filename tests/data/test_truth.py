@@ -19,6 +19,7 @@ import pytest
 from temperbook import units
 from temperbook.checks.prose_types_no_numbers import TYPED
 from temperbook.checks.source_is_used import TABLES
+from temperbook.derive import colour_names
 from temperbook.derive.handbook import Handbook
 from temperbook.derive.limits import highest, lowest
 from temperbook.records import printed
@@ -329,6 +330,26 @@ def test_tables_of_heat_colours_rise(library: Library) -> None:
         white = next(n for n, name in enumerate(names) if "white" in name)
         assert red < white, table_id
         assert 380 <= lowest(listed[0]) <= 620, table_id
+
+
+def test_tables_of_heat_colours_against_each_other(library: Library) -> None:
+    """Tables give one name heats that lie far apart, but never in another order.
+
+    References: the tables of Howe (1900), Chapman, Stirling, Machinery and the Great Soviet
+    Encyclopedia. The spread of each name is computed for the page of heat colours.
+    """
+    shared = {one.name: one for one in colour_names.apart(library)}
+    assert {"dull red", "dark red", "cherry", "yellow", "white"} <= set(shared)
+    assert shared["cherry"].tables == ("chapman", "howe", "machinery", "soviet", "stirling")
+    assert (shared["cherry"].low, shared["cherry"].high) == (700, 900)
+    spreads = sorted(one.by for one in shared.values())
+    assert 100 <= statistics.median(spreads) <= 150, spreads
+    assert spreads[-1] < 320, spreads
+    order = ["dull", "dark", "dull cherry", "cherry", "orange", "yellow", "yellow white", "white"]
+    for table in library.colours.values():
+        plain = [colour_names.plain(name.text) for name in colour_names.names(table)]
+        met = [order.index(name) for name in plain if name in order]
+        assert met == sorted(met), table.id
 
 
 def test_first_glow_comes_later_in_more_light(library: Library) -> None:

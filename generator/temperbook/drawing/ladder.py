@@ -23,7 +23,7 @@ from temperbook.views.comparing.plots import Bar, Ladder, Tick
 
 PITCH, BAR, HEAD = 9.6, 3.2, 6.0
 GAP = 1.2  # between a name and its bar [mm]
-SIDE = 3.5  # left free at both ends of the scale, where a number of the scale needs room [mm]
+SIDE = 4.8  # left free at both ends of the scale, where a number of the scale needs room [mm]
 STOPS = 8
 LEAST = 0.9  # narrowest bar that is still seen [mm]
 Colour = Callable[[float], str]

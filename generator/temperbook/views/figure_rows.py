@@ -78,7 +78,7 @@ def row(record: str, quantity_id: str, figure: Figure, handbook: Handbook) -> Fi
         why=shown.why,
         note=figure.note or "",
         sources=[source_link(s, handbook) for s in shown.sources],
-        grade=best_grade(figure.from_, handbook),
+        grade=standing(figure.from_, handbook),
     )
 
 
@@ -88,10 +88,17 @@ def _formula(figure: Figure) -> str:
     return f": {figure.formula} from " + ", ".join(f"{k} {v}" for k, v in figure.inputs.items())
 
 
-def best_grade(rows: list[str], handbook: Handbook) -> str:
-    """What kind of reading the best of some rows is, in words; empty without rows."""
-    grade = grades.best(rows, handbook.library)
-    return handbook.library.vocabulary.label("grade", grade) if grade else ""
+def standing(rows: list[str], handbook: Handbook) -> str:
+    """What kind of source the best of some rows has, and whether the work itself was read.
+
+    Empty without rows.
+    """
+    best = grades.best_row(rows, handbook.library)
+    if not best:
+        return ""
+    words = handbook.library.vocabulary
+    source = handbook.library.sources[handbook.library.evidence[best].source]
+    return f"{words.label('source-kind', source.kind)}, {words.label('read', source.read)}"
 
 
 def readings(rows: list[Evidence], handbook: Handbook, about: str = "") -> list[Reading]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
-from temperbook.derive import limits
+from temperbook.derive import colour_names, limits
 from temperbook.derive.handbook import Handbook
 from temperbook.records import prose
 from temperbook.records.link_prose import INNER, PAGES
@@ -75,6 +75,24 @@ class ColourLane:
     table: Link
     observer: str
     names: list[tuple[str, str]]
+
+
+@dataclass(frozen=True)
+class NameApart:
+    """A name that several observers use: its heats, how far they lie apart, and their tables."""
+
+    name: str
+    heats: str
+    by: str
+    tables: list[Link]
+
+
+@dataclass(frozen=True)
+class Lanes:
+    """The page of heat colours: names that several observers use, then each observer's table."""
+
+    apart: list[NameApart]
+    lanes: list[ColourLane]
 
 
 @dataclass(frozen=True)
@@ -158,6 +176,20 @@ def _between(figure: Any, handbook: Handbook) -> str:
     return f"{text} {words.label('of', figure.of)}"
 
 
+def _colours(handbook: Handbook) -> Lanes:
+    library = handbook.library
+    shared = [
+        NameApart(
+            one.name,
+            formatting.with_unit(formatting.ends((one.low, one.high), 0), "degC"),
+            formatting.with_unit(formatting.number(one.by, 0), "K"),
+            [Link(library.colours[t].name, routes.page("colours", t)) for t in one.tables],
+        )
+        for one in colour_names.apart(library)
+    ]
+    return Lanes(shared, _lanes(handbook))
+
+
 def _lanes(handbook: Handbook) -> list[ColourLane]:
     words = handbook.library.vocabulary.quantities["heat-colour"]
     return [
@@ -215,7 +247,7 @@ LISTS = {
     **TOPICS,
     "solders": solder.listed,
     "tables": tables.listed,
-    "heat-colours": _lanes,
+    "heat-colours": _colours,
     "work-it-out": _work_it_out,
     "routes": route.listed,
     "cautions": caution.listed,

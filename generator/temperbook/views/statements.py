@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from temperbook.derive.handbook import Handbook
 from temperbook.records.figures import Provenance, Remark
-from temperbook.views import formatting, pages
+from temperbook.views import figure_rows, formatting, pages
 from temperbook.views.formatting import MARKS
 from temperbook.views.pages import Link
 
@@ -21,6 +21,7 @@ class RuleShown:
     how: str
     why: str
     sources: list[Link]
+    grade: str
 
 
 @dataclass(frozen=True)
@@ -31,6 +32,7 @@ class RemarkShown:
     mark: str
     how: str
     sources: list[Link]
+    grade: str
 
 
 def rule(label: str, text: str, stated: Provenance, handbook: Handbook) -> RuleShown:
@@ -43,6 +45,7 @@ def rule(label: str, text: str, stated: Provenance, handbook: Handbook) -> RuleS
         handbook.library.vocabulary.label("how", stated.how),
         stated.why or "",
         [pages.source_link(s, handbook) for s in sources],
+        figure_rows.standing(stated.from_, handbook),
     )
 
 
@@ -58,4 +61,5 @@ def _remark(text: str, stated: Provenance, handbook: Handbook) -> RemarkShown:
         MARKS[stated.how],
         handbook.library.vocabulary.label("how", stated.how),
         [pages.source_link(s, handbook) for s in sources],
+        figure_rows.standing(stated.from_, handbook),
     )

@@ -55,7 +55,7 @@ def _ladder(name: str, alloys: list[Alloy], handbook: Handbook) -> Ladder:
     alt = f"Anneals of {name.lower()} on one scale of heat: " + "; ".join(
         f"{b.label} {b.text}" for b in known
     )
-    step = STEP if high - low <= 9 * STEP else 2 * STEP
+    step = STEP if high - low <= 8 * STEP else 2 * STEP
     return Ladder(max(0.0, low), high, step, "°C", bars, f"{alt}.", glow=True)
 
 

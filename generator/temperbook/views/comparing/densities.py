@@ -16,7 +16,7 @@ from temperbook.views.comparing.tables import Cell, Part, Row
 from temperbook.views.formatting import MARKS
 
 STEPS = (0.2, 0.5, 1.0, 2.0)
-MOST_LINES = 10
+MOST_LINES = 8
 HEADS = ["Alloy", "Published", "By mixing", "Published lies off by"]
 KEY = ["Disc: published. Ring: computed by mixing. The bar between them is what mixing misses."]
 
@@ -28,8 +28,19 @@ def parts(handbook: Handbook) -> list[Part]:
         ranked = sorted((a for a in alloys if _known(a)), key=_middle)
         rows = [_row(alloy, handbook) for alloy in ranked]
         if rows:
-            found.append(Part(name, family, HEADS, rows, _ladder(name, ranked, handbook), KEY))
+            plot = _ladder(name, ranked, handbook)
+            found.append(Part(name, family, HEADS, rows, plot, [*KEY, _spread(ranked)]))
     return found
+
+
+def _spread(alloys: list[Alloy]) -> str:
+    """How far mixing misses what is published for some alloys, lowest to highest."""
+    offs = [o for alloy in alloys if (o := comparing.densities(alloy).off) is not None]
+    if not offs:
+        return "No published density was found."
+    low, high = (f"{end:+.1f}".replace("-", "−") for end in (min(offs), max(offs)))
+    count = "one alloy" if len(offs) == 1 else f"{len(offs)} alloys"
+    return f"Published over mixed: {low} to {high}{formatting.SPACE}%, {count}."
 
 
 def _known(alloy: Alloy) -> list[Figure]:
