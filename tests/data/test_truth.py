@@ -107,6 +107,8 @@ def test_heats_stand_in_the_order_in_which_they_act(library: Library) -> None:
         ):
             for low in figures(alloy, lower):
                 for high in figures(alloy, upper):
+                    if alloy_id == "titanium-niobium/niobium" and high.name == "in air":
+                        continue  # it is annealed in a vacuum, as its record says
                     assert lowest(low) < highest(high), (alloy_id, lower, upper)
 
 
@@ -204,11 +206,10 @@ def test_silver_and_copper_begin_to_melt_at_their_eutectic(library: Library) -> 
             assert min(map(lowest, figures(alloy, "solidus"))) == eutectic, alloy_id
     assert between == [
         "japanese/shibuichi",
+        *(f"japanese/shibuichi-{share}" for share in (15, 20, 33, 40, 60)),
         "silver/eutectic-720",
-        "silver/silver-800",
-        "silver/silver-835",
-        "silver/silver-875",
-        "silver/silver-900",
+        *(f"silver/silver-{mark}" for mark in (500, 750, 770, 800, 830, 835, 875, 900)),
+        "silver/silver-916",
     ]
 
 
@@ -461,13 +462,52 @@ def test_alloys_that_the_handbook_promises(name: str, alloy: str, library: Libra
 # Alloys for which no source was found, by what is missing. Sorted; one that is found shortens the
 # list.
 NOT_FOUND = {
-    "anneal": ["japanese/shibuichi"],
+    "anneal": [
+        "copper/bell-bronze",
+        "gold/22ct-hard",
+        "gold/24ct-hard",
+        "japanese/shibuichi",
+        "japanese/shibuichi-15",
+        "japanese/shibuichi-20",
+        "japanese/shibuichi-33",
+        "japanese/shibuichi-5",
+        "tin/pewter",
+    ],
     "melting": [
+        "copper/bell-bronze",
+        "gold/10ct-nickel-white",
+        "gold/10ct-yellow",
+        "gold/14ct-nickel-white",
+        "gold/14ct-zinc-yellow",
+        "gold/16ct-spring",
+        "gold/18ct-grey",
         "gold/18ct-nickel-white",
+        "gold/18ct-palladium-nickel-white",
         "gold/18ct-palladium-white",
+        "gold/20ct-yellow",
+        "gold/21ct-yellow",
+        "gold/22ct-hard",
+        "gold/24ct-hard",
+        "gold/8ct-white",
+        "gold/900-yellow",
+        "gold/958-yellow",
+        "gold/9ct-nickel-white",
+        "gold/9ct-silver-white",
+        "gold/9ct-zinc-yellow",
+        "iron/mild-steel",
         "japanese/kuromido",
+        "palladium/950-copper",
+        "palladium/950-gallium",
+        "palladium/950-ruthenium",
         "platinum/900-iridium",
+        "platinum/950-cobalt",
+        "platinum/950-copper",
+        "platinum/950-gallium",
+        "platinum/950-iridium",
+        "platinum/950-platinum-palladium",
         "platinum/950-ruthenium",
+        "platinum/950-tungsten",
+        "silver/fine-grain",
         "silver/sterling-germanium",
     ],
 }

@@ -16,9 +16,22 @@ EXPLAINED = {
         "density",
     ): "zinc shrinks copper: two sheets agree, the more zinc the more",
     ("copper/muntz-metal", "density"): "zinc shrinks copper: two sheets agree",
+    ("copper/naval-brass", "density"): "zinc shrinks copper: two sheets agree",
+    ("copper/nickel-silver-10", "density"): "zinc shrinks copper, with nickel too: sheets agree",
+    ("copper/nickel-silver-12", "density"): "zinc shrinks copper, with nickel too: sheets agree",
+    ("copper/nickel-silver-55-18", "density"): "zinc shrinks copper, with nickel too: sheets agree",
     ("copper/silicon-bronze", "density"): "silicon shrinks copper: two sheets agree",
     ("gold/9ct-yellow", "anneal"): "a supplier's kiln setting; the record warns that it lies near",
     ("gold/fine-999", "tensile"): "metal so soft that Tabor's rule no longer holds",
+    ("titanium-niobium/niobium", "anneal"): "for a vacuum; its stop is for air, as the record says",
+    (
+        "titanium-niobium/titanium-grade-1",
+        "anneal",
+    ): "a crystal change sets the limit, not melting; the record says so",
+    (
+        "titanium-niobium/titanium-grade-2",
+        "anneal",
+    ): "a crystal change sets the limit, not melting; the record says so",
 }
 
 

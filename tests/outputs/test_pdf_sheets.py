@@ -235,6 +235,8 @@ def test_windows_and_hatching_stand_out_in_grey(sheets: Sheets) -> None:
                 assert grey(shape.x, shape.y) < 200
             elif isinstance(shape, Rect) and shape.stroke == "ink" and shape.h > 4:
                 stops += 1
+                if shape.w < 2 * shape.h:  # the line of melting and its mark fill a narrow one
+                    continue
                 spots = [
                     grey(shape.x + 0.4 + n * (shape.w - 0.8) / 200, shape.y + shape.h * 0.4)
                     for n in range(201)

@@ -14,7 +14,18 @@ from temperbook.drawing.shapes import Glow, Line, Picture, Text
 from temperbook.outputs import svg
 
 NS = "{http://www.w3.org/2000/svg}"
-SHAPES = {"line", "rect", "circle", "polygon", "polyline", "text", "defs", "linearGradient", "stop"}
+SHAPES = {
+    "line",
+    "path",
+    "rect",
+    "circle",
+    "polygon",
+    "polyline",
+    "text",
+    "defs",
+    "linearGradient",
+    "stop",
+}
 
 
 @pytest.fixture(scope="module", params=sorted(PICTURES))

@@ -10,6 +10,7 @@ from temperbook.metal import reduction
 from temperbook.records.figures import Figure
 from temperbook.records.models import Alloy, Chart, ChartGroup
 
+IN_AIR = "in air"
 READ = ("quoted", "converted", "chosen", "applied")
 
 
@@ -55,7 +56,8 @@ def stop(alloy: Alloy) -> tuple[str, Figure] | None:
         (quantity, figure)
         for quantity in ("overheating", "solidus", "melting-point")
         for figure in alloy.figures.get(quantity, [])
-        if quantity != "overheating" or not figure.name  # a named one holds for that case alone
+        # A named one holds for that case alone; but every bench works in air.
+        if quantity != "overheating" or figure.name in (None, IN_AIR)
     ]
     with_low = [(lowest(f), q, f) for q, f in found]
     if not with_low:
@@ -69,6 +71,15 @@ def hard_stop(alloy: Alloy, handbook: Handbook) -> float | None:
     melts."""
     found = stop(alloy)
     return lowest(found[1]) - eye_error(handbook) if found else None
+
+
+def melts_unseen(alloy: Alloy, handbook: Handbook) -> bool:
+    """Whether melting begins before the metal glows so plainly that an eye could stop in time."""
+    stops = hard_stop(alloy, handbook)
+    chart = next(iter(handbook.library.charts.values()))
+    return stops is not None and stops < highest(
+        handbook.figure(chart.landmarks["dull-red"]).figure
+    )
 
 
 def lowest(figure: Figure) -> float:

@@ -62,7 +62,11 @@ def _strength(alloy: Alloy) -> Iterator[Outlier]:
     """Annealed tensile strength [MPa] over Vickers hardness, each the middle of its range."""
     middles = []
     for quantity in ("tensile", "hardness"):
-        known = [k for k in facts.known(alloy.figures.get(quantity, [])) if k.state == "annealed"]
+        known = [
+            k
+            for k in facts.known(alloy.figures.get(quantity, []))
+            if k.state == "annealed" and k.low is not None and k.high is not None  # no bound
+        ]
         if not known:
             return
         middles.append((known[0].lowest + known[0].highest) / 2)

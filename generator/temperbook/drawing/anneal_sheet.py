@@ -105,8 +105,11 @@ def _axis(
         place = (scale.x(tick), top - letters.other * 0.3)
         shapes.append(Text(*place, str(tick), letters.other, anchor="middle"))
     label = top - letters.other * 0.3
+    first = scale.labelled(letters.other)[0]
+    clear = scale.x(first) - lettering.width(f"{first} ", letters.other) / 2 - letters.other * 0.4
+    unit = min(at.bars - letters.other * 1.6, clear)
     shapes += [
-        Text(at.bars - letters.other * 1.6, label, "°C", letters.other, 700, "end"),
+        Text(unit, label, "°C", letters.other, 700, "end"),
         Text(at.hold, label, layout.HOLD, letters.other, role="ash"),
         Text(at.right, label, layout.COOL, letters.other, anchor="end", role="ash"),
     ]

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from html import escape
+from itertools import groupby
 
 from temperbook.drawing.lettering import cap_share
 from temperbook.drawing.shapes import Circle, Glow, Line, Picture, Polygon, Rect, Shape, Text
@@ -12,12 +13,39 @@ from temperbook.drawing.shapes import Circle, Glow, Line, Picture, Polygon, Rect
 
 def picture(drawn: Picture, ident: str = "p", alt: str = "") -> str:
     """An inline `<svg>` of a picture; `ident` keeps the ids of two pictures on one page apart."""
-    body = "".join(_shape(shape, f"{ident}-{n}") for n, shape in enumerate(drawn.shapes))
+    body = "".join(_drawn(drawn.shapes, ident))
     label = escape(alt or drawn.alt, quote=True)
     return (
         f'<svg class="drawn" viewBox="0 0 {_n(drawn.width)} {_n(drawn.height)}" '
         f'role="img" aria-label="{label}" xmlns="http://www.w3.org/2000/svg">{body}</svg>'
     )
+
+
+def _drawn(shapes: Sequence[Shape], ident: str) -> Iterator[str]:
+    """Each shape; lines of one look that follow each other, as hatching has them, as one path."""
+    number = 0
+    for look, run in groupby(shapes, key=_look):
+        together = list(run)
+        if look and len(together) > 1:
+            yield _path(together)
+        else:
+            yield from (_shape(shape, f"{ident}-{number + n}") for n, shape in enumerate(together))
+        number += len(together)
+
+
+def _look(shape: Shape) -> tuple[str, float] | None:
+    return (shape.role, shape.width) if isinstance(shape, Line) and not shape.dash else None
+
+
+def _path(lines: Sequence[Shape]) -> str:
+    places = "".join(
+        f"M{_n(one.x1)} {_n(one.y1)}L{_n(one.x2)} {_n(one.y2)}"
+        for one in lines
+        if isinstance(one, Line)
+    )
+    first = lines[0]
+    assert isinstance(first, Line)
+    return f'<path d="{places}"{_paint("stroke", first.role)} stroke-width="{_n(first.width)}"/>'
 
 
 def sign(shapes: Sequence[Shape], size: float) -> str:

@@ -147,10 +147,12 @@ def rules(alloy: Alloy, handbook: Handbook) -> list[RuleShown]:
 
 def missing(alloy: Alloy) -> list[str]:
     """What a bench looks for and nobody has published where we could read it."""
+    never = alloy.heating is not None and alloy.heating.rule == alloy_limits.NEVER_HEATED
     found = [
         label
         for quantity, label in EXPECTED
-        if not any(f.how in limits.READ for f in alloy.figures.get(quantity, []))
+        if not (never and quantity in ("anneal", "anneal-time"))
+        and not any(f.how in limits.READ for f in alloy.figures.get(quantity, []))
     ]
     if alloy.quench is None or alloy.quench.how not in limits.READ:
         found.append("how to cool")

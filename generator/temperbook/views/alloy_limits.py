@@ -7,12 +7,13 @@ from dataclasses import dataclass, field
 
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
-from temperbook.records.figures import Figure
+from temperbook.records.figures import Figure, Rule
 from temperbook.records.models import Alloy
 from temperbook.views import formatting, pages
 from temperbook.views.formatting import MARKS, SPACE, number
 from temperbook.views.pages import Link
 
+NEVER_HEATED = "none"  # the rule of heating for metal that is not annealed
 NONE_FOUND = "no published figure found"
 
 
@@ -65,6 +66,8 @@ def _none(key: str, label: str, said: list[str]) -> Limit:
 
 
 def _anneal(alloy: Alloy, handbook: Handbook) -> Limit:
+    if alloy.heating and alloy.heating.rule == NEVER_HEATED:
+        return _never_annealed(alloy.heating, handbook)
     figure = limits.anneal(alloy)
     if figure is None:
         practice = "common practice: first hint of dull red" if _by_eye(alloy) else ""
@@ -74,6 +77,21 @@ def _anneal(alloy: Alloy, handbook: Handbook) -> Limit:
     held = limits.hold(alloy, figure.heat or "any")
     said.append(f"hold {formatting.duration(held)}" if held else "hold: none published")
     return _limit("anneal", "Anneal", figure, "anneal", said, handbook)
+
+
+def _never_annealed(rule: Rule, handbook: Handbook) -> Limit:
+    return Limit(
+        "anneal",
+        "Anneal",
+        "none",
+        ["it needs no anneal"],
+        MARKS[rule.how],
+        handbook.library.vocabulary.label("how", rule.how),
+        [
+            pages.source_link(s, handbook)
+            for s in formatting.sources_of(rule.from_, handbook.library)
+        ],
+    )
 
 
 def _by_eye(alloy: Alloy) -> bool:
@@ -139,13 +157,19 @@ def _stop(alloy: Alloy, handbook: Handbook) -> Limit:
     state = words.label("state", figure.state) if figure.state else ""
     melts = f"{known.label.lower()} at {formatting.value(figure, known)}"
     margin = formatting.with_unit(number(limits.eye_error(handbook), 0), "K")
+    unseen = limits.melts_unseen(alloy, handbook)
     return Limit(
         key="stop",
-        label="Do not exceed, by eye",
+        label="Do not exceed" if unseen else "Do not exceed, by eye",
         figure=formatting.with_unit(number(stop, 0), figure.unit),
-        said=[", ".join(word for word in (melts, state) if word)],
+        said=[
+            ", ".join(word for word in (melts, figure.name or "", state) if word),
+            *(["no glow warns of it: never by eye"] if unseen else []),
+        ],
         mark=MARKS["computed"],
-        how=f"computed: {melts}, less the {margin} by which two eyes differ",
+        how=f"computed: {melts}, less {margin}"
+        if unseen
+        else f"computed: {melts}, less the {margin} by which two eyes differ",
         sources=[
             pages.source_link(s, handbook)
             for s in formatting.sources_of(figure.from_, handbook.library)

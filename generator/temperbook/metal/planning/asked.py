@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from temperbook.metal.facts import AlloyFacts
 from temperbook.metal.planning.texts import IMPOSSIBLE
 from temperbook.metal.register.formula import Said, Value, filled
 from temperbook.metal.sections import Section
@@ -12,7 +13,17 @@ from temperbook.metal.sections import Section
 PROCESSES = ("forge", "groove", "flat", "draw")
 STARTS = ("cast", "annealed")
 SOFT = "soft"
-__all__ = ["PROCESSES", "SOFT", "STARTS", "Equipment", "Impossible", "Request", "Said"]
+NEVER_HEATED = "none"  # the rule of metal that no bench anneals
+__all__ = [
+    "PROCESSES",
+    "SOFT",
+    "STARTS",
+    "Equipment",
+    "Impossible",
+    "Request",
+    "Said",
+    "hold_planned",
+]
 
 
 class Impossible(ValueError):
@@ -21,6 +32,14 @@ class Impossible(ValueError):
     def __init__(self, reason: str, **values: Value) -> None:
         self.said = Said(reason, values)
         super().__init__(filled(IMPOSSIBLE[reason], values))
+
+
+def hold_planned(facts: AlloyFacts) -> None:
+    """Refuses metal that no plan divides. Errors: Impossible: not worked cold, never annealed."""
+    if not facts.cold:
+        raise Impossible("not-worked-cold", alloy=facts.name)
+    if facts.heating and facts.heating.rule == NEVER_HEATED:
+        raise Impossible("needs-no-anneal", alloy=facts.name)
 
 
 @dataclass(frozen=True)

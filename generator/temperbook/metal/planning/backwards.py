@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from temperbook.metal import mixture
 from temperbook.metal.facts import AlloyFacts
 from temperbook.metal.planning import path, plan, stages, tempering
-from temperbook.metal.planning.asked import SOFT, Impossible, Request
+from temperbook.metal.planning.asked import SOFT, Impossible, Request, hold_planned
 from temperbook.metal.planning.plan import Bench, Plan
 from temperbook.metal.runs import RESERVE
 from temperbook.metal.sections import Section
@@ -44,8 +44,7 @@ def backwards(
     request: its start is not read. mould: section of the mould to pour [mm], None for the one
     that needs `anneals` anneals. Errors: Impossible, which tells why and what would do.
     """
-    if not facts.cold:
-        raise Impossible("not-worked-cold", alloy=facts.name)
+    hold_planned(facts)
     if facts.melt != "bench":
         raise Impossible("not-melted", alloy=facts.name, melt=facts.melt)
     options = _options(request, facts, bench)

@@ -16,7 +16,15 @@ from temperbook.metal.planning import (
     stages,
     tempering,
 )
-from temperbook.metal.planning.asked import SOFT, STARTS, Equipment, Impossible, Request, Said
+from temperbook.metal.planning.asked import (
+    SOFT,
+    STARTS,
+    Equipment,
+    Impossible,
+    Request,
+    Said,
+    hold_planned,
+)
 from temperbook.metal.planning.bounds import Bound
 from temperbook.metal.planning.dividing import Leg
 from temperbook.metal.planning.passes import Pass
@@ -140,8 +148,7 @@ def _with_remarks(plan: Plan, found: Stages, bench: Bench) -> Plan:
 
 def _held(request: Request, facts: AlloyFacts) -> str:
     """The process, once everything that forbids the plan from the first is ruled out."""
-    if not facts.cold:
-        raise Impossible("not-worked-cold", alloy=facts.name)
+    hold_planned(facts)
     if request.state not in STARTS:
         raise Impossible("unknown-start", state=request.state)
     if request.state == "cast" and facts.melt != "bench":

@@ -15,6 +15,7 @@ IMPOSSIBLE = {
     "unknown-start": "The start is cast or annealed, not {state}.",
     "fewer-anneals": "The plan has the fewest anneals already; only more can be asked for.",
     "nothing-to-do": "Start and end are the same, {end}: there is nothing to work.",
+    "needs-no-anneal": "{alloy} needs no anneal between the work, so there is nothing to divide.",
     "not-worked-cold": "{alloy} is not worked cold; it is used as cast, or worked hot as its page says.",
     "not-melted": "{alloy} is not melted at a bench ({melt}): buy the stock, and plan with --start annealed.",
     "unknown-temper": "`{temper}` is no temper; one of: {words}; or a hardness such as 100HV.",

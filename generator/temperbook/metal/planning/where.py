@@ -9,7 +9,7 @@ from temperbook.metal import hardening
 from temperbook.metal.facts import AlloyFacts
 from temperbook.metal.hardening import Hardness
 from temperbook.metal.planning import path, stages, tempering
-from temperbook.metal.planning.asked import STARTS, Impossible, Request, Said
+from temperbook.metal.planning.asked import STARTS, Impossible, Request, Said, hold_planned
 from temperbook.metal.planning.bounds import Bound
 from temperbook.metal.planning.plan import Bench
 from temperbook.metal.runs import DUST, RESERVE, reduction_of
@@ -42,8 +42,7 @@ def used(request: Request, facts: AlloyFacts, bench: Bench) -> Where:
 
     Errors: Impossible, as for a plan.
     """
-    if not facts.cold:
-        raise Impossible("not-worked-cold", alloy=facts.name)
+    hold_planned(facts)
     if request.state not in STARTS:
         raise Impossible("unknown-start", state=request.state)
     path.hold_smaller(request.start, request.end)

@@ -2,7 +2,7 @@
 import { mass as massOf } from "../masses.js";
 import { section } from "../sections.js";
 import { data as planData, sectionOf } from "./data.js";
-import { impossible } from "./impossible.js";
+import { holdPlanned, impossible } from "./impossible.js";
 import * as path from "./path.js";
 import { make } from "./plan.js";
 import { RESERVE } from "./runs.js";
@@ -13,7 +13,7 @@ const MOST_ANNEALS = 3; // options that are shown: more is a habit, not a need
 
 // request: its start is not read. mould: section to pour, or undefined for the one that needs so many anneals.
 export function backwards(request, facts, bench, mould, anneals) {
-  if (!facts.cold) impossible("not-worked-cold", { alloy: facts.name });
+  holdPlanned(facts);
   if (facts.melt !== "bench") impossible("not-melted", { alloy: facts.name, melt: facts.melt });
   const { scalp, loss } = bench.equipment;
   const options = optionsOf(request, facts, bench);

@@ -12,3 +12,9 @@ export class Impossible extends Refused {
 export function impossible(id, values) {
   throw new Impossible(id, values);
 }
+
+// Refuses metal that no plan divides: not worked cold, or never annealed.
+export function holdPlanned(facts) {
+  if (!facts.cold) impossible("not-worked-cold", { alloy: facts.name });
+  if (facts.heating?.rule === "none") impossible("needs-no-anneal", { alloy: facts.name });
+}

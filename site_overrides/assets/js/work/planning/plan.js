@@ -5,7 +5,7 @@ import { charge as chargeOf } from "../alloying.js";
 import { mass as massOf } from "../masses.js";
 import * as bounds from "./bounds.js";
 import { legs } from "./dividing.js";
-import { impossible } from "./impossible.js";
+import { holdPlanned, impossible } from "./impossible.js";
 import * as passes from "./passes.js";
 import * as path from "./path.js";
 import * as remarks from "./remarks.js";
@@ -38,7 +38,7 @@ export function make(request, facts, bench) {
 
 // The process, once everything that forbids the plan from the first is ruled out.
 function held(request, facts) {
-  if (!facts.cold) impossible("not-worked-cold", { alloy: facts.name });
+  holdPlanned(facts);
   if (!STARTS.includes(request.state)) impossible("unknown-start", { state: request.state });
   if (request.state === "cast" && facts.melt !== "bench") {
     impossible("not-melted", { alloy: facts.name, melt: facts.melt });

@@ -2,7 +2,7 @@
 import * as hardening from "../hardening.js";
 import { section } from "../sections.js";
 import { anneal, bound, hardness, reductions, said, sectionOf } from "./data.js";
-import { impossible } from "./impossible.js";
+import { holdPlanned } from "./impossible.js";
 import * as path from "./path.js";
 import { DUST, RESERVE } from "./runs.js";
 import { stagesOf } from "./stages.js";
@@ -10,7 +10,7 @@ import { stockOf, thinner } from "./tempering.js";
 
 // request.start: the section at the last anneal (or as cast); request.end: the section now.
 export function used(request, facts, bench) {
-  if (!facts.cold) impossible("not-worked-cold", { alloy: facts.name });
+  holdPlanned(facts);
   const { start, end } = request;
   path.holdSmaller(start, end);
   const process = path.processFor(request);
