@@ -12,11 +12,21 @@ sys.path.insert(0, str(Path(__file__).parents[1]))  # so that helpers are import
 from outputs.building import ROOT, build_site, once, shared
 from outputs.html_tree import Element, read_site
 
+from temperbook.derive.handbook import Handbook
+from temperbook.views import site
+from temperbook.views.pages import Page
+
 
 @pytest.fixture(scope="session")
 def built(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The whole site with its paper."""
     return once(shared(tmp_path_factory), "site", lambda target: build_site(ROOT, target))
+
+
+@pytest.fixture(scope="session")
+def said(handbook: Handbook) -> list[Page]:
+    """What every page says, before it is drawn."""
+    return site.all_pages(handbook)
 
 
 @pytest.fixture(scope="session")

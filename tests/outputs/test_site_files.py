@@ -18,7 +18,8 @@ from outputs.html_tree import Element, dead_links, parse
 from temperbook.derive.handbook import Handbook
 from temperbook.metal import register
 from temperbook.records.link_prose import INNER, PAGES
-from temperbook.views import plan_form, routes, site
+from temperbook.views import plan_form, routes
+from temperbook.views.pages import Page
 
 HOST = "http://site/"
 PAGES_WITH_RECORDS = (
@@ -35,7 +36,7 @@ PAGES_WITH_RECORDS = (
 )
 LOADING = {"script": "src", "link": "href", "img": "src", "iframe": "src", "source": "src",
            "video": "src", "audio": "src", "object": "data", "embed": "src"}  # fmt: skip
-LARGEST = {"alloy": 400_000, "comparison": 400_000, "section": 200_000}  # bytes
+LARGEST = {"alloy": 400_000, "comparison": 400_000, "sources": 400_000, "section": 200_000}  # bytes
 
 
 @pytest.fixture(scope="module")
@@ -64,17 +65,19 @@ def every_link(pages: dict[str, Element], kind_of_record: str, record_id: str) -
 
 
 def test_a_page_for_each_record_and_section(
-    pages: dict[str, Element], handbook: Handbook, built: Path
+    pages: dict[str, Element], handbook: Handbook, built: Path, said: list[Page]
 ) -> None:
     records = sum(len(handbook.library.records.get(kind, {})) for kind in PAGES_WITH_RECORDS)
     forms = len(register.FORMULAS) + len(plan_form.QUESTIONS)
     assert len(pages) == records + forms + len((*PAGES, *INNER))
-    assert {p.address or "/" for p in site.all_pages(handbook)} == set(pages)
+    assert {p.address or "/" for p in said} == set(pages)
     assert not [p for p in built.rglob("*.md")]
 
 
-def test_each_page_says_what_it_is(everything: dict[str, Element], handbook: Handbook) -> None:
-    kinds = {p.address or "/": p.kind for p in site.all_pages(handbook)} | {"404.html": "page"}
+def test_each_page_says_what_it_is(
+    everything: dict[str, Element], handbook: Handbook, said: list[Page]
+) -> None:
+    kinds = {p.address or "/": p.kind for p in said} | {"404.html": "page"}
     titles = Counter(page.one("title").text() for a, page in everything.items() if a != "404.html")
     for address, page in everything.items():
         assert kind(page) == kinds[address], address

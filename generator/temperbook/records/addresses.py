@@ -19,6 +19,8 @@ def matching(call: str, known: Iterable[str]) -> list[str]:
     for address in known:
         if address == call:
             return [address]
+        if not address.startswith(stem):  # most are of another figure: this alone tells them apart
+            continue
         other_stem, other_keys = split(address)
         if other_stem == stem and keys.items() <= other_keys.items():
             found.append(address)

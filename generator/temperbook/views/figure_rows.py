@@ -44,6 +44,7 @@ class Reading:
 
     quantity: str
     printed: str
+    worded: bool
     basis: str
     about: str
     conditions: str
@@ -115,6 +116,7 @@ def _reading(row: Evidence, handbook: Handbook, about: str) -> Reading:
     return Reading(
         quantity=quantity.label,
         printed=said,
+        worded=not quantity.numeric,
         basis=formatting.basis(row, library.vocabulary),
         about="" if row.record == about else handbook.name_of(row.record),
         conditions=row.conditions,

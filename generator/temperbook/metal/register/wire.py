@@ -10,6 +10,7 @@ from temperbook.metal.register.inputs import alloy, number
 from temperbook.metal.register.rolling import GROOVER
 
 NEWTONS = 9.80665  # in a kilogram-force, exact
+MOST_SAID = 1e6  # percent of the strength; beyond it a number says nothing more
 HARD = ("hard", "spring", "extra-hard", "extra-spring")
 
 
@@ -54,7 +55,7 @@ def _decisive(outputs: dict[str, float], given: Given) -> list[Said]:
     die = Said("die", {"half-angle": given["half-angle"], "friction": given["friction"]})
     used, nick = outputs["strength-used"], outputs["nick-share"]
     if used >= 100:
-        return [die, Said("draw-breaks", {"used": used})]
+        return [die, Said("draw-breaks", {"used": min(used, MOST_SAID)})]
     if used + nick >= 100:
         return [die, Said("nick-breaks", {"used": used, "nick": nick, "depth": given["nick"]})]
     load = outputs["breaking-load"] - outputs["draw-force"]

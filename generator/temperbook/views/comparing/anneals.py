@@ -46,12 +46,14 @@ def _heat(alloy: Alloy) -> tuple[float, float]:
     return (limits.lowest(figure), limits.highest(figure)) if figure else (math.inf, math.inf)
 
 
-def _ladder(name: str, alloys: list[Alloy], handbook: Handbook) -> Ladder:
+def _ladder(name: str, alloys: list[Alloy], handbook: Handbook) -> Ladder | None:
     bars = tuple(_bar(alloy, handbook) for alloy in alloys)
     ends = [e for b in bars for e in (b.low, b.high, b.melts) if e is not None]
     low = math.floor((min(ends, default=STEP) - STEP / 2) / STEP) * STEP
     high = math.ceil((max(ends, default=STEP) + STEP / 4) / STEP) * STEP
     known = [b for b in bars if b.low is not None]
+    if not known:
+        return None
     alt = f"Anneals of {name.lower()} on one scale of heat: " + "; ".join(
         f"{b.label} {b.text}" for b in known
     )

@@ -5,6 +5,7 @@ import { aboveZero, refuse } from "./guards.js";
 import { general } from "./texts.js";
 
 const NEWTONS = 9.80665; // in a kilogram-force, exact
+const MOST_SAID = 1e6; // percent of the strength; beyond it a number says nothing more
 const HARD = ["hard", "spring", "extra-hard", "extra-spring"];
 
 // Load [N] that breaks a wire: diameter [mm], tensile strength [MPa].
@@ -64,7 +65,7 @@ function drawMargin(given, tables) {
 function decisive(outputs, given) {
   const die = ["die", { "half-angle": given["half-angle"], friction: given.friction }];
   const [used, nick] = [outputs["strength-used"], outputs["nick-share"]];
-  if (used >= 100) return [die, ["draw-breaks", { used }]];
+  if (used >= 100) return [die, ["draw-breaks", { used: Math.min(used, MOST_SAID) }]];
   if (used + nick >= 100) return [die, ["nick-breaks", { used, nick, depth: given.nick }]];
   const left = outputs["breaking-load"] - outputs["draw-force"];
   const soft = outputs["breaking-load-annealed"] - outputs["draw-force-annealed"];
