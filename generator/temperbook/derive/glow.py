@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import csv
+from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
 from pathlib import Path
 
 from temperbook.metal import heat_colour
@@ -22,7 +23,12 @@ class GlowScale:
 
     def seen(self, temperature: float) -> heat_colour.Glow:
         """Chromaticity and luminance at a temperature [degC]."""
-        return heat_colour.glow(temperature, self.observer)
+        return self._remembered(temperature)
+
+    @cached_property
+    def _remembered(self) -> Callable[[float], heat_colour.Glow]:
+        """The same heats come again and again, in charts, strips and plots."""
+        return cache(lambda temperature: heat_colour.glow(temperature, self.observer))
 
     def colour(self, temperature: float) -> str:
         """`#rrggbb` at a temperature [degC]."""

@@ -83,6 +83,14 @@ class Handbook:
             found[row.record].append(row)
         return dict(found)
 
+    @cached_property
+    def taken(self) -> dict[str, list[Evidence]]:
+        """Evidence rows by the source that they were read in."""
+        found: dict[str, list[Evidence]] = defaultdict(list)
+        for row in self.library.evidence.values():
+            found[row.source].append(row)
+        return dict(found)
+
     def readings_for(self, alloy: Alloy | Solder) -> list[Evidence]:
         """Rows that speak of the alloy, then those of its systems and families."""
         records = (alloy.id, *alloy.subjects)

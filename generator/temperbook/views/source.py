@@ -56,7 +56,7 @@ def all_pages(handbook: Handbook) -> list[Page]:
 def shown(source: Source, handbook: Handbook) -> SourceShown:
     """What one page says."""
     words = handbook.library.vocabulary
-    rows = [r for r in handbook.library.evidence.values() if r.source == source.id]
+    rows = handbook.taken.get(source.id, [])
     return SourceShown(
         title=source.title,
         by=source.by,
@@ -91,15 +91,12 @@ def _place(place: str, handbook: Handbook) -> Link:
 def listed(handbook: Handbook) -> list[SourceLine]:
     """Every source with how much was taken from it, for the index."""
     words = handbook.library.vocabulary
-    counted: dict[str, int] = {}
-    for row in handbook.library.evidence.values():
-        counted[row.source] = counted.get(row.source, 0) + 1
     return [
         SourceLine(
             Link(source.title, routes.page("sources", source.id), pages.short_source(source)),
             words.label("source-kind", source.kind),
             words.label("read", source.read),
-            counted.get(source.id, 0),
+            len(handbook.taken.get(source.id, [])),
         )
         for source in sorted(handbook.library.sources.values(), key=lambda s: s.title.lower())
     ]

@@ -13,7 +13,7 @@ from mkdocs.config import config_options
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
-from mkdocs.plugins import BasePlugin, event_priority
+from mkdocs.plugins import BasePlugin, CombinedEvent, event_priority
 from mkdocs.structure.files import File, Files, InclusionLevel
 from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page as SitePage
@@ -31,6 +31,8 @@ from temperbook.views import site
 from temperbook.views.pages import Page
 from temperbook.views.sections import SECTIONS
 
+# Where the part of a page begins that the search leaves out: what each source prints.
+UNSEARCHED = ('<section class="part" id="readings">', '<section class="part" id="taken">')
 LICENCE = {"name": "Code MIT, text and data CC BY 4.0", "address": "how-we-choose/"}
 
 
@@ -51,6 +53,7 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         self.tables: dict[str, bytes] = {}
         self.renderer: Renderer | None = None
         self.bench = ""
+        self.whole: dict[str, str] = {}  # pages while the search index reads a part of each
         self.problems: DataProblems | None = None
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
@@ -129,13 +132,25 @@ class TemperbookPlugin(BasePlugin[PluginConfig]):  # type: ignore[misc]
         env.autoescape = True
         return env
 
-    @event_priority(-100)  # type: ignore[untyped-decorator]  # after the search index was filled
-    def on_page_context(
+    def _trim_for_search(
         self, context: TemplateContext, /, *, page: SitePage, config: MkDocsConfig, nav: Navigation
     ) -> TemplateContext:
-        """Lets the page's own HTML through as markup."""
-        page.content = Markup(page.content)
+        """Before the search index is filled: it gets a page without its tables of readings."""
+        self.whole[page.file.src_uri] = page.content
+        ends = [page.content.find(start) for start in UNSEARCHED if start in page.content]
+        page.content = page.content[: min(ends)] if ends else page.content
         return context
+
+    def _let_through(
+        self, context: TemplateContext, /, *, page: SitePage, config: MkDocsConfig, nav: Navigation
+    ) -> TemplateContext:
+        """After it was filled: the page's own HTML, whole, goes through as markup."""
+        page.content = Markup(self.whole.pop(page.file.src_uri))
+        return context
+
+    on_page_context = CombinedEvent(
+        event_priority(100)(_trim_for_search), event_priority(-100)(_let_through)
+    )
 
     def on_serve(self, server: Any, /, *, config: MkDocsConfig, builder: Any) -> Any:
         """Watches the records and the prose."""

@@ -7,7 +7,6 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Sequence
-from dataclasses import asdict
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any, Literal
@@ -81,7 +80,7 @@ def picture_data(picture: Picture) -> dict[str, Any]:
 
 
 def _shape_data(shape: Shape) -> dict[str, Any]:
-    data = asdict(shape)
+    data = dict(vars(shape))  # shapes hold plain values alone
     data["kind"] = type(shape).__name__.lower()
     if data["kind"] == "text":
         data["size"] = data["cap"] / cap_share()
