@@ -11,7 +11,7 @@ from temperbook.records.models import Alloy, Solder
 from temperbook.records.names import fineness
 from temperbook.views import figure_rows, formatting, pages, routes, statements
 from temperbook.views.comparing.plots import Bar, Ladder
-from temperbook.views.comparing.tables import Cell, Part, Row
+from temperbook.views.comparing.tables import NOTHING, Cell, Part, Row
 from temperbook.views.comparing.tables import figure as cell
 from temperbook.views.figure_rows import Group, Reading
 from temperbook.views.formatting import MARKS
@@ -46,6 +46,7 @@ class SolderShown:
     composition: list[tuple[str, str, str]]
     composition_source: RuleShown
     flows: Cell
+    urgent: CautionShown | None
     never: bool
     joints: list[Joint]
     eye: str
@@ -68,6 +69,7 @@ def all_pages(handbook: Handbook) -> list[Page]:
 def shown(solder: Solder, handbook: Handbook) -> SolderShown:
     """What one page says."""
     library = handbook.library
+    carried = handbook.cautions_of[solder.id]
     readings = figure_rows.readings(handbook.readings_for(solder), handbook, solder.id)
     sources = {r.source.href: r.source for r in readings}
     return SolderShown(
@@ -81,12 +83,13 @@ def shown(solder: Solder, handbook: Handbook) -> SolderShown:
             for symbol, share in sorted(solder.composition.items(), key=lambda item: -item[1])
         ],
         composition_source=statements.rule("Composition", "", solder.composition_source, handbook),
-        flows=cell(solder.id, "liquidus", _first(solder, "liquidus"), handbook),
+        flows=_flow_cell(solder, handbook),
+        urgent=next((pages.caution(c) for c in carried if not c.applies.always), None),
         never=solder.melt == "never",
         joints=[j for i in solder.joins if (j := _joint(solder, library.alloys[i], handbook))],
         eye=formatting.with_unit(formatting.number(limits.eye_error(handbook), 0), "K"),
         remarks=statements.remarks(solder.remarks, handbook),
-        cautions=[pages.caution(c) for c in handbook.cautions_of[solder.id]],
+        cautions=[pages.caution(c) for c in carried],
         groups=figure_rows.groups(solder.id, solder.figures, handbook),
         readings=readings,
         sources=list(sources.values()),
@@ -98,12 +101,26 @@ def _first(solder: Solder, quantity: str) -> Figure | None:
     return next(iter(solder.figures.get(quantity, [])), None)
 
 
+def _liquid(solder: Solder) -> tuple[str, Figure] | None:
+    """Where it is wholly liquid, with the quantity: of some only one heat of melting is known."""
+    for quantity in ("liquidus", "melting-point"):
+        figure = _first(solder, quantity)
+        if figure:
+            return quantity, figure
+    return None
+
+
+def _flow_cell(solder: Solder, handbook: Handbook) -> Cell:
+    found = _liquid(solder)
+    return cell(solder.id, *found, handbook) if found else NOTHING
+
+
 def _joint(solder: Solder, alloy: Alloy, handbook: Handbook) -> Joint:
-    liquid, melts = _first(solder, "liquidus"), limits.stop(alloy)
+    liquid, melts = _liquid(solder), limits.stop(alloy)
     link = Link(alloy.name, routes.page("alloys", alloy.id))
     if liquid is None or melts is None:
-        return Joint(link, "margin not known", close=False)
-    margin = limits.lowest(melts[1]) - limits.highest(liquid)
+        return Joint(link, "", close=False)
+    margin = limits.lowest(melts[1]) - limits.highest(liquid[1])
     text = formatting.with_unit(formatting.number(margin, 0), "K")
     return Joint(link, text, close=margin < limits.eye_error(handbook))
 
@@ -123,8 +140,8 @@ def listed(handbook: Handbook) -> list[Part]:
 
 
 def _flow(solder: Solder) -> float:
-    figure = _first(solder, "liquidus")
-    return limits.highest(figure) if figure else float("inf")
+    liquid = _liquid(solder)
+    return limits.highest(liquid[1]) if liquid else float("inf")
 
 
 def _row(solder: Solder, handbook: Handbook) -> Row:
@@ -135,7 +152,7 @@ def _row(solder: Solder, handbook: Handbook) -> Row:
         Link(solder.name, routes.page("solders", solder.id)),
         [
             cell(solder.id, "solidus", _first(solder, "solidus"), handbook),
-            cell(solder.id, "liquidus", _first(solder, "liquidus"), handbook),
+            _flow_cell(solder, handbook),
             Cell(mixed, mark=MARKS[source.how], how=source.how),
         ],
     )
@@ -155,9 +172,10 @@ def _ladder(name: str, solders: list[Solder], handbook: Handbook) -> Ladder | No
 
 
 def _bar(solder: Solder, handbook: Handbook) -> Bar | None:
-    solid, liquid = _first(solder, "solidus"), _first(solder, "liquidus")
-    if liquid is None:
+    solid, found = _first(solder, "solidus"), _liquid(solder)
+    if found is None:
         return None
+    liquid = found[1]
     low, high = limits.lowest(solid or liquid), limits.highest(liquid)
     quantity = handbook.library.vocabulary.quantities["liquidus"]
     text = formatting.with_unit(formatting.ends((low, high), quantity.decimals), "degC")

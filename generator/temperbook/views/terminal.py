@@ -34,8 +34,7 @@ def solder(shown: SolderShown) -> list[str]:
         lines += [f"{row.label:<22} {row.text}  ({row.how})" for row in group.rows]
     for joint in shown.joints:
         close = "; closer than an eye can tell" if joint.close else ""
-        lines.append(
-            f"{'joins':<22} {joint.alloy.text}, {joint.text} below its first melting{close}"
-        )
+        margin = f", {joint.text} below its first melting{close}" if joint.text else ""
+        lines.append(f"{'joins':<22} {joint.alloy.text}{margin}")
     lines += [""] + [f"{c.signal}: {c.name}. {c.quick}" for c in shown.cautions if c.immediate]
     return [*lines, DECIDES]

@@ -37,8 +37,9 @@ def parts(handbook: Handbook) -> list[Part]:
                 known = list(_known(alloys, scale, stock, handbook))
                 label = handbook.library.vocabulary.quantities[scale].label
                 for group, some in _divided(known, handbook).items():
-                    title = f"{name}{group}, {form}: {label[0].lower()}{label[1:]}"
-                    anchor = routes.slug(f"{family}{group}-{scale}-{stock}")
+                    of = f"{name} ({group})" if group else name
+                    title = f"{of}, {form}: {label[0].lower()}{label[1:]}"
+                    anchor = routes.slug(f"{family}-{group}-{scale}-{stock}")
                     found.append(_part(title, anchor, scale, some, handbook))
     return found
 
@@ -53,7 +54,7 @@ def _divided(
     for alloy, curve in known:
         shares = sorted(alloy.composition, key=lambda symbol: -alloy.composition[symbol])
         added = handbook.library.elements[shares[1]].name.lower() if len(shares) > 1 else ""
-        found.setdefault(f" with {added}" if added else ", unalloyed", []).append((alloy, curve))
+        found.setdefault(f"with {added}" if added else "unalloyed", []).append((alloy, curve))
     return found
 
 
