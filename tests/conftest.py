@@ -9,6 +9,7 @@ import pytest
 from hypothesis import settings
 
 from temperbook import checks, paths
+from temperbook.commands import reading
 from temperbook.derive.handbook import Handbook, derive
 from temperbook.paths import Project
 from temperbook.records.load import Library, load
@@ -71,6 +72,18 @@ def handbook(library: Library) -> Handbook:
     found = checks.run(library)
     assert not found, "\n".join(map(str, sorted(found)[:5]))
     return derive(library)
+
+
+@pytest.fixture
+def read_once(handbook: Handbook, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Commands on the real project take the handbook that is read already, not once more each."""
+    real = reading.read_handbook
+
+    def known(root: Path | None) -> Handbook:
+        return handbook if root in (None, ROOT) else real(root)
+
+    for module in ("pack", "chart", "show", "export"):
+        monkeypatch.setattr(f"temperbook.commands.{module}.read_handbook", known)
 
 
 @pytest.fixture

@@ -18,6 +18,8 @@ from temperbook.cli import COMMANDS, main
 from temperbook.paths import Project
 from tests.conftest import EXAMPLES, lay_over
 
+pytestmark = pytest.mark.usefixtures("read_once")
+
 BAD = EXAMPLES / "bad" / "figure-differs-from-its-row"
 
 

@@ -47,14 +47,22 @@ def test_the_head_of_the_page_holds_them_as_text(page: Element) -> None:
     assert squeezed(said[0]["content"]) == squeezed(HOSTILE["about"])
 
 
-def test_no_page_has_an_element_more_than_before(hostile: Path, pages: dict[str, Element]) -> None:
+def test_no_page_has_an_element_more_than_before(
+    hostile: Path, built: Path, pages: dict[str, Element]
+) -> None:
+    changed = 0
     for path in hostile.rglob("index.html"):
-        found = parse(path.read_text(encoding="utf-8"))
+        text = path.read_bytes()
+        if text == (built / path.relative_to(hostile)).read_bytes():
+            continue  # nothing that was typed reaches it
+        changed += 1
+        found = parse(text.decode("utf-8"))
         address = path.parent.relative_to(hostile).as_posix().removeprefix(".") + "/"
         for tag in ("script", "img", "iframe", "style", "b", "meta", "link", "base", "form"):
             assert len(found.all(tag)) == len(pages[address].all(tag)), (address, tag)
         for element in found.walk():
             assert not [a for a in element.attrs if a.startswith("on")], (address, element.attrs)
+    assert changed > 20
 
 
 @pytest.mark.parametrize(

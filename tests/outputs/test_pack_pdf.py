@@ -20,6 +20,7 @@ from temperbook.drawing.lettering import lacks
 from temperbook.views import pack as pack_view
 from temperbook.views.pack import PackShown
 
+pytestmark = pytest.mark.usefixtures("read_once")
 PACK = "first-week"
 SIZES = {"a4": (210, 297), "letter": (215.9, 279.4)}
 LEAST = 350  # letters that a page without a picture holds, lest it is nearly empty

@@ -35,6 +35,7 @@ from temperbook.outputs.paper import chart_sheets
 from temperbook.views import anneal_chart
 from temperbook.views.anneal_chart import AnnealChart
 
+pytestmark = pytest.mark.usefixtures("read_once")
 SIZES = {
     "a4": (297, 210),
     "a3": (420, 297),
