@@ -8,6 +8,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
+# The metal that gives a precious family its name and its fineness.
+PRECIOUS = {"silver": "Ag", "gold": "Au", "platinum": "Pt", "palladium": "Pd"}
+
 
 class Named(Protocol):
     """What an alloy is found by: the record itself, or the head of its file."""
@@ -56,7 +59,7 @@ def normal(name: str) -> str:
 
 def fineness(alloy: Named) -> str:
     """Parts of the precious metal per thousand as people say them: `925`; empty for base metal."""
-    metal = {"silver": "Ag", "gold": "Au", "platinum": "Pt", "palladium": "Pd"}.get(alloy.family)
+    metal = PRECIOUS.get(alloy.family)
     share = alloy.composition.get(metal, 0) if metal else 0
     return f"{min(int(share * 10 + 1e-6), 999)}" if share else ""
 

@@ -150,7 +150,7 @@ def _quench(alloy: Alloy, handbook: Handbook) -> Limit:
 def _stop(alloy: Alloy, handbook: Handbook) -> Limit:
     found, stop = limits.stop(alloy), limits.hard_stop(alloy, handbook)
     if found is None or stop is None:
-        return _none("stop", "Do not exceed, by eye", [])
+        return _none("stop", "Do not exceed, by eye", ["try an offcut first"])
     quantity, figure = found
     words = handbook.library.vocabulary
     known = words.quantities[quantity]

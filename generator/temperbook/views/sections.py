@@ -10,7 +10,7 @@ from temperbook.derive.handbook import Handbook
 from temperbook.records import prose
 from temperbook.records.link_prose import INNER, PAGES
 from temperbook.records.models import Alloy
-from temperbook.records.names import fineness
+from temperbook.records.names import PRECIOUS, fineness
 from temperbook.views import (
     caution,
     formatting,
@@ -143,11 +143,19 @@ def _families(handbook: Handbook) -> list[Family]:
     for alloy in handbook.library.alloys.values():
         found.setdefault(alloy.family, []).append(_line(alloy, handbook))
     words = handbook.library.vocabulary
+    for family, lines in found.items():
+        lines.sort(key=lambda line: (-_share(line.id, family, handbook), line.name))
     return [
         Family(words.label("family", family), found[family])
         for family in words.words["family"]
         if family in found
     ]
+
+
+def _share(alloy_id: str, family: str, handbook: Handbook) -> float:
+    """Percent of the metal that gives a precious family its name; none for other families."""
+    metal = PRECIOUS.get(family, "")
+    return handbook.library.alloys[alloy_id].composition.get(metal, 0.0)
 
 
 def _line(alloy: Alloy, handbook: Handbook) -> AlloyLine:
