@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
 from temperbook.records.load import Library
-from temperbook.records.models import RULES, Alloy, Record, Route, Solder, Subject
+from temperbook.records.models import RULES, Alloy, Fault, Record, Route, Solder, Subject
 from temperbook.records.yaml_reader import Document, Location
 
 
@@ -41,6 +41,7 @@ def all_statements(library: Library) -> Iterator[Placed]:
     records: list[tuple[str, str, Record]] = [
         *(("alloys", i, alloy) for i, alloy in library.alloys.items()),
         *(("solders", i, solder) for i, solder in library.solders.items()),
+        *(("faults", i, fault) for i, fault in library.faults.items()),
         *(("subjects", i, subject) for i, subject in library.subjects.items()),
         *(("routes", i, route) for i, route in library.of("routes", Route).items()),
     ]
@@ -60,6 +61,10 @@ def _others(record: Record) -> Iterator[tuple[Location, Provenance]]:
     if isinstance(record, (Alloy, Solder, Subject)):
         for position, remark in enumerate(record.remarks):
             yield ("remarks", position), remark
+    if isinstance(record, Fault):
+        for key in ("causes", "now", "prevent"):
+            for position, said in enumerate(getattr(record, key)):
+                yield (key, position), said
     if isinstance(record, Route):
         yield from _route_limits(record)
 

@@ -18,10 +18,14 @@ from temperbook.records.models import (
     Caution,
     ColourTable,
     Element,
+    Fault,
     Record,
     Solder,
     Subject,
 )
+
+# Keys of a fault's record that hold statements with provenance.
+FAULT_KEYS = ("causes", "now", "prevent")
 
 
 @dataclass(frozen=True)
@@ -56,7 +60,7 @@ class Handbook:
         """What the record that bears figures is called."""
         kind = self.library.kind_of(record_id)
         record = self.library.records[kind][record_id]
-        assert isinstance(record, (Alloy, Solder, Subject, Element, ColourTable, Caution))
+        assert isinstance(record, (Alloy, Solder, Fault, Subject, Element, ColourTable, Caution))
         return record.name
 
     @cached_property
@@ -103,7 +107,7 @@ class Handbook:
         for called in self.figures.values():
             for row in called.figure.from_:
                 found[row].append(called.address)
-        for kind in ("alloys", "solders", "subjects"):
+        for kind in ("alloys", "solders", "subjects", "faults"):
             for record_id, record in self.library.records.get(kind, {}).items():
                 for place, stated in statements(record):
                     for row in stated.from_:
@@ -126,6 +130,8 @@ def statements(record: Record) -> list[tuple[str, Provenance]]:
         found.append(("composition", record.composition_source))
     keys = (*RULES, "cooling")
     found += [(key, rule) for key in keys if (rule := getattr(record, key, None))]
+    if isinstance(record, Fault):
+        found += [(key, said) for key in FAULT_KEYS for said in getattr(record, key)]
     if isinstance(record, (Alloy, Solder, Subject)):
         found += [("remarks", remark) for remark in record.remarks]
     return found

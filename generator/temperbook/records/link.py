@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING, get_args
 
 from temperbook.problems import Problem, nearest
-from temperbook.records import link_prose
+from temperbook.records import fault_links, link_prose
 from temperbook.records.figures import Figure, address
 from temperbook.records.models import ChartGroup, Record
 from temperbook.records.names import normal
@@ -24,6 +24,8 @@ REFERENCES = (
     ("solders", "subjects", "subjects"),
     ("solders", "cautions", "cautions"),
     ("solders", "joins", "alloys"),
+    ("faults", "see", "faults"),
+    ("faults", "cautions", "cautions"),
     ("charts", "cautions", "cautions"),
     ("packs", "cautions", "cautions"),
     ("packs", "glossary", "glossary"),
@@ -41,6 +43,7 @@ def problems(library: Library) -> list[Problem]:
     return [
         *_record_references(library),
         *_composition(library),
+        *fault_links.problems(library),
         *_evidence_rows(library),
         *_from_references(library),
         *_same_address(library),

@@ -21,6 +21,7 @@ from temperbook.records.models import (
     ColourTable,
     Edition,
     Element,
+    Fault,
     Pack,
     Record,
     Solder,
@@ -36,7 +37,7 @@ if TYPE_CHECKING:
     from temperbook.records.prose import Prose
 
 R = TypeVar("R", bound=Record)
-FIGURE_KINDS = ("alloys", "solders", "subjects", "elements", "colours", "cautions")
+FIGURE_KINDS = ("alloys", "solders", "faults", "subjects", "elements", "colours", "cautions")
 
 
 @dataclass
@@ -75,6 +76,11 @@ class Library:
     def solders(self) -> dict[str, Solder]:
         """Solders by id."""
         return self.of("solders", Solder)
+
+    @property
+    def faults(self) -> dict[str, Fault]:
+        """Faults by id."""
+        return self.of("faults", Fault)
 
     @property
     def mixed(self) -> dict[str, Alloy | Solder]:

@@ -6,6 +6,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import Field
 
+from temperbook.records.causes import Cause, Which
 from temperbook.records.figures import Figure, Provenance, Remark, Rule, Strict, Text
 
 Id = Annotated[str, Field(pattern=r"^[A-Za-z0-9]+([-/.][A-Za-z0-9]+)*$")]
@@ -97,12 +98,38 @@ class ColourTable(Record):
     figures: Figures = {}
 
 
+class Fault(Record):
+    """A fault of the metal: what one sees, why, and what to do. `data/faults/<name>.yaml`.
+
+    when: words of the work in which it shows. looks: words for what it looks like. alt: what a
+    sighted person learns from its picture. save: whether the piece can be saved, by rule. numbers:
+    addresses of figures that belong to it. prone: the alloys that it is likeliest in.
+    """
+
+    name: Text
+    seen: Text
+    when: Annotated[list[Text], Field(min_length=1)]
+    looks: Annotated[list[Text], Field(min_length=1)]
+    picture: Text
+    alt: Text
+    causes: Annotated[list[Cause], Field(min_length=1)]
+    save: Literal["as-it-is", "cut-back", "remelt", "refine"]
+    now: Annotated[list[Remark], Field(min_length=1)]
+    prevent: Annotated[list[Remark], Field(min_length=1)]
+    prone: Which | None = None
+    numbers: list[Text] = []
+    see: list[Text] = []
+    cautions: list[Text] = []
+    figures: Figures = {}
+
+
 class Applies(Strict):
     """Where a caution stands without being named: by composition, family, or everywhere."""
 
     always: bool = False
     elements: dict[str, float] = {}
     families: list[Text] = []
+    structure: list[Text] = []
     record_only: bool = False
 
 
@@ -113,12 +140,14 @@ class Caution(Record):
     signal: Literal["danger", "warning", "caution"]
     quick: Annotated[str, Field(min_length=1, max_length=60)]
     hazard: Text
+    consequence: Text | None = None
     avoid: list[Text]
     first_aid: Text | None = None
     decides: Text
     immediate: bool = False
     applies: Applies
     tasks: list[Text] = []
+    signs: list[Text] = []
     from_: list[Text] = Field(alias="from")
     figures: Figures = {}
 
@@ -245,6 +274,7 @@ RULES = {
 KINDS: dict[str, type[Record]] = {
     "alloys": Alloy,
     "solders": Solder,
+    "faults": Fault,
     "subjects": Subject,
     "elements": Element,
     "colours": ColourTable,
