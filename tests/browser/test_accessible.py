@@ -78,7 +78,7 @@ def test_the_first_tab_leads_past_the_head(visit: Open) -> None:
 def test_what_has_the_focus_is_seen(width: int, scheme: str, visit: Open) -> None:
     page = visit("alloys/", width=width, scheme=scheme).page
     seen = set()
-    for _ in range(24):
+    for _ in range(36):
         page.keyboard.press("Tab")
         here = page.evaluate("""() => {
           const e = document.activeElement, s = getComputedStyle(e), b = e.getBoundingClientRect();
