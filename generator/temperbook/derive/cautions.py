@@ -24,7 +24,9 @@ def applies(caution: Caution, alloy: Alloy | Solder) -> bool:
         e in alloy.composition and alloy.composition[e] >= share
         for e, share in rule.elements.items()
     )
-    return rule.always or by_element or alloy.family in rule.families
+    structure = getattr(alloy, "structure", None)
+    by_structure = structure is not None and structure.rule in rule.structure
+    return rule.always or by_element or by_structure or alloy.family in rule.families
 
 
 def rank(caution: Caution) -> tuple[bool, int, str]:

@@ -20,6 +20,8 @@ if TYPE_CHECKING:
 PAGES = (
     "home",
     "alloys",
+    "steps",
+    "when-it-cracks",
     "compare",
     "heat-colours",
     "reduction",
@@ -29,19 +31,41 @@ PAGES = (
     "cautions",
     "wall-charts",
     "reading-packs",
-    "formulas",
-    "glossary",
     "sources",
     "how-we-choose",
 )
+# The steps of the work, in its order, and the chapters that go with them.
+STEPS = tuple(
+    f"steps/{stem}"
+    for stem in (
+        "why-metal-cracks",
+        "melt",
+        "pour",
+        "crop-and-scalp",
+        "forge",
+        "roll",
+        "draw",
+        "when-to-anneal",
+        "anneal",
+        "quench",
+        "pickle",
+        "finish",
+        "inspect",
+        "later-heat",
+        "test-first",
+    )
+)
 # Pages below those, which the navigation leaves out.
 INNER = (
+    *STEPS,
     "compare/anneals",
     "compare/limits",
     "compare/hardening",
     "compare/densities",
     "compare/cooling",
     "solders",
+    "formulas",
+    "glossary",
 )
 # Kind of a link -> kind of the record that it leads to; `page` leads to content/pages/.
 LINKED = {
@@ -52,6 +76,7 @@ LINKED = {
     "pack": "packs",
     "route": "routes",
     "solder": "solders",
+    "fault": "faults",
     "element": "elements",
     "source": "sources",
     "subject": "subjects",

@@ -39,6 +39,8 @@ def problems(library: Library) -> list[Problem]:
         document = library.document(caution_id, "cautions")
         for position, family in enumerate(caution.applies.families):
             found += _family(document, ("applies", "families", position), family, vocabulary)
+        for position, sign in enumerate(caution.signs):
+            found += _word(document, ("signs", position), sign, "sign", vocabulary)
     for source_id, source in library.sources.items():
         document = library.document(source_id, "sources")
         for key, vocabulary_name in (("kind", "source-kind"), ("read", "read")):

@@ -10,6 +10,7 @@ from temperbook.records.models import RULES, Alloy
 from temperbook.records.names import fineness
 from temperbook.views import (
     alloy_limits,
+    fault,
     figure_rows,
     formatting,
     pages,
@@ -62,6 +63,7 @@ class AlloyShown:
     charts: list[Link]
     worked: list[Link]
     plans: list[Link]
+    faults: list[Link]
     siblings: list[Link]
     sources: list[Link]
     legend: list[tuple[str, str]]
@@ -112,6 +114,7 @@ def shown(alloy: Alloy, handbook: Handbook) -> AlloyShown:
         ],
         charts=[Link(c.title, routes.page("charts", i)) for i, c in library.charts.items()],
         worked=route.of_alloy(alloy.id, handbook),
+        faults=fault.of_alloy(alloy, handbook),
         plans=plan_form.for_alloy(alloy.id, handbook),
         siblings=[
             Link(other.name, routes.page("alloys", i))

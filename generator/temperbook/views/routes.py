@@ -16,6 +16,7 @@ FOLDERS = {
     "colours": "heat-colours",
     "cautions": "cautions",
     "sources": "sources",
+    "faults": "when-it-cracks",
     "charts": "wall-charts",
     "packs": "reading-packs",
     "routes": "routes",

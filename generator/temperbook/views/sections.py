@@ -13,6 +13,7 @@ from temperbook.records.models import Alloy
 from temperbook.records.names import PRECIOUS, fineness
 from temperbook.views import (
     caution,
+    fault,
     formatting,
     formula_page,
     formulas,
@@ -22,6 +23,7 @@ from temperbook.views import (
     routes,
     solder,
     source,
+    step,
     tables,
 )
 from temperbook.views import prose as spoken
@@ -119,7 +121,7 @@ def _page(stem: str, handbook: Handbook) -> Page:
         pages.legend(),
     )
     address = "" if stem == "home" else f"{stem}/"
-    kind = "comparison" if stem in TOPICS else stem
+    kind = "comparison" if stem in TOPICS else "step" if stem in step.LISTS else stem
     return Page(address, kind, text.title, says)
 
 
@@ -253,6 +255,9 @@ LISTS = {
     "home": _cards,
     "alloys": _families,
     **TOPICS,
+    **step.LISTS,
+    "steps": step.listed,
+    "when-it-cracks": fault.listed,
     "solders": solder.listed,
     "tables": tables.listed,
     "heat-colours": _colours,

@@ -6,6 +6,7 @@ from temperbook.derive.handbook import Handbook
 from temperbook.views import (
     alloy,
     caution,
+    fault,
     formula_page,
     plan_form,
     printed,
@@ -17,7 +18,19 @@ from temperbook.views import (
 )
 from temperbook.views.pages import Page
 
-VIEWS = (sections, alloy, solder, plan_form, formula_page, subject, caution, source, printed, route)
+VIEWS = (
+    sections,
+    alloy,
+    solder,
+    fault,
+    plan_form,
+    formula_page,
+    subject,
+    caution,
+    source,
+    printed,
+    route,
+)
 
 
 def all_pages(handbook: Handbook) -> list[Page]:
