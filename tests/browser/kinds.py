@@ -7,10 +7,14 @@ from outputs.building import ROOT
 SECTIONS = [
     "",
     "alloys/",
+    "steps/",
+    "when-it-cracks/",
+    "compare/",
     "heat-colours/",
     "reduction/",
     "work-it-out/",
     "routes/",
+    "tables/",
     "cautions/",
     "wall-charts/",
     "reading-packs/",
@@ -20,6 +24,11 @@ SECTIONS = [
     "how-we-choose/",
 ]
 RECORDS = [
+    "compare/anneals/",
+    "solders/",
+    "solders/silver/bag-7/",
+    "steps/roll/",
+    "when-it-cracks/edge-cracks/",
     "alloys/silver/sterling-925/",
     "subjects/system/ag-cu/",
     "elements/Cu/",
@@ -35,6 +44,10 @@ RECORDS = [
 EACH_KIND = [*SECTIONS, *RECORDS]
 # What tends to break a narrow page: the longest tables, names and numbers of each kind.
 LONGEST = [
+    "compare/hardening/",
+    "compare/cooling/",
+    "when-it-cracks/order-embrittlement/",
+    "steps/why-metal-cracks/",
     "alloys/copper/phosphor-bronze/",
     "alloys/copper/tough-pitch/",
     "alloys/gold/18ct-nickel-white/",

@@ -18,6 +18,9 @@ class CautionPage:
 
     head: CautionShown
     hazard: str
+    consequence: str
+    signs: list[tuple[str, str]]
+    faults: list[Link]
     avoid: list[str]
     first_aid: str
     decides: str
@@ -47,6 +50,13 @@ def shown(record: Caution, handbook: Handbook) -> CautionPage:
     return CautionPage(
         head=pages.caution(record),
         hazard=record.hazard,
+        consequence=record.consequence or "",
+        signs=[(s, library.vocabulary.label("sign", s)) for s in record.signs],
+        faults=[
+            Link(f.name, routes.page("faults", i))
+            for i, f in library.faults.items()
+            if record.id in f.cautions
+        ],
         avoid=record.avoid,
         first_aid=record.first_aid or "",
         decides=record.decides,

@@ -11,7 +11,7 @@ from markupsafe import Markup
 
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
-from temperbook.drawing import curves, heat_strip, ladder, marks, picture_facts, pictures, route
+from temperbook.drawing import curves, heat_strip, ladder, marks, picture_facts, pictures, route, signs
 from temperbook.outputs import svg
 from temperbook.views import exported
 from temperbook.views.comparing.plots import Ladder, Plot
@@ -50,6 +50,7 @@ class Renderer:
             route=self.route,
             plot=self.plot,
             cooling_sign=self.cooling_sign,
+            safety_sign=self.safety_sign,
             papers=self.papers.get(page.address, []),
             any_papers=bool(self.papers),
             tables=exported.OFFERED,
@@ -79,6 +80,11 @@ class Renderer:
     def cooling_sign(self, rule: str) -> Markup:
         """The sign of a way of cooling, beside words that say the same."""
         return Markup(svg.sign(marks.cooling(rule, SIGN / 2, SIGN / 2, SIGN), SIGN))
+
+    def safety_sign(self, name: str) -> Markup:
+        """A sign of the open standards, drawn by the handbook."""
+        self.drawn += 1
+        return Markup(svg.picture(signs.SIGNS[name](), f"d{self.drawn}"))
 
     def strip(self, alloy_id: str) -> heat_strip.Strip:
         """The strip of glow of an alloy's own page, over the heats that matter to it."""
