@@ -37,7 +37,6 @@ def fault(*causes: Cause) -> Fault:
         when=["rolling"],
         looks=["crack-edge"],
         picture="fault-edge-cracks",
-        alt="A net.",
         causes=list(causes),
         save="remelt",
         now=said,

@@ -101,8 +101,7 @@ class ColourTable(Record):
 class Fault(Record):
     """A fault of the metal: what one sees, why, and what to do. `data/faults/<name>.yaml`.
 
-    when: words of the work in which it shows. looks: words for what it looks like. alt: what a
-    sighted person learns from its picture. save: whether the piece can be saved, by rule. numbers:
+    when: words of the work in which it shows. looks: words for what it looks like. save: whether the piece can be saved, by rule. numbers:
     addresses of figures that belong to it. prone: the alloys that it is likeliest in.
     """
 
@@ -111,7 +110,6 @@ class Fault(Record):
     when: Annotated[list[Text], Field(min_length=1)]
     looks: Annotated[list[Text], Field(min_length=1)]
     picture: Text
-    alt: Text
     causes: Annotated[list[Cause], Field(min_length=1)]
     save: Literal["as-it-is", "cut-back", "remelt", "refine"]
     now: Annotated[list[Remark], Field(min_length=1)]

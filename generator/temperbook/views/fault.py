@@ -53,7 +53,6 @@ class FaultShown:
     seen: str
     when: list[str]
     picture: str
-    alt: str
     causes: list[CauseShown]
     orders: dict[str, list[int]]
     others: list[OtherOrder]
@@ -88,7 +87,6 @@ def shown(fault: Fault, handbook: Handbook) -> FaultShown:
         seen=fault.seen,
         when=[words.label("work", word).lower() for word in fault.when],
         picture=fault.picture,
-        alt=fault.alt,
         causes=[_cause(n, fault.causes[n], handbook) for n in faults.ranked(fault)],
         orders=orders,
         others=_others(fault, orders, handbook),

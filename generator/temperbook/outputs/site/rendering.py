@@ -11,7 +11,16 @@ from markupsafe import Markup
 
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
-from temperbook.drawing import curves, heat_strip, ladder, marks, picture_facts, pictures, route, signs
+from temperbook.drawing import (
+    curves,
+    heat_strip,
+    ladder,
+    marks,
+    picture_facts,
+    pictures,
+    route,
+    signs,
+)
 from temperbook.outputs import svg
 from temperbook.views import exported
 from temperbook.views.comparing.plots import Ladder, Plot
