@@ -101,8 +101,9 @@ class ColourTable(Record):
 class Fault(Record):
     """A fault of the metal: what one sees, why, and what to do. `data/faults/<name>.yaml`.
 
-    when: words of the work in which it shows. looks: words for what it looks like. save: whether the piece can be saved, by rule. numbers:
-    addresses of figures that belong to it. prone: the alloys that it is likeliest in.
+    when: words of the work in which it shows. looks: words for what it looks like. save: whether
+    the piece can be saved, by rule. numbers: addresses of figures that belong to it. prone: the
+    alloys that it is likeliest in.
     """
 
     name: Text
