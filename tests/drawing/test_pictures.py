@@ -12,11 +12,13 @@ from temperbook.derive.handbook import derive
 from temperbook.drawing import lettering, picture_facts
 from temperbook.drawing.pictures import PICTURES, PictureFacts, draw
 from temperbook.drawing.shapes import Circle, Glow, Line, Picture, Polygon, Rect, Shape, Text
+from temperbook.drawing.steps import STEPS
 from temperbook.outputs import svg
 from temperbook.paths import project
 from temperbook.records.load import Library, load
 
 NAMES = (
+    *STEPS,
     "grain-cast", "grain-worked", "grain-annealed", "grain-overheated", "grain-row",
     "anneal-time-temperature", "reduction-sheet", "reduction-wire", "same-percent", "heat-scale",
     "heat-scale-tall", "bright-and-black", "ingot-section", "roll-gap", "forging-order",

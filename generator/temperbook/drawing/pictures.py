@@ -18,6 +18,7 @@ from temperbook.drawing import (
     sections,
 )
 from temperbook.drawing.shapes import Picture
+from temperbook.drawing.steps import STEPS
 
 
 @dataclass(frozen=True)
@@ -34,8 +35,14 @@ class PictureFacts:
 
 Draw = Callable[[PictureFacts], Picture]
 
+
+def _without_facts(drawn: Callable[[], Picture]) -> Draw:
+    return lambda facts: drawn()
+
+
 PICTURES: Mapping[str, Draw] = MappingProxyType(
     {
+        **{name: _without_facts(drawn) for name, drawn in STEPS.items()},
         "grain-cast": lambda facts: grain_pictures.grain_cast(),
         "grain-worked": lambda facts: grain_pictures.grain_worked(),
         "grain-annealed": lambda facts: grain_pictures.grain_annealed(),
