@@ -7,7 +7,7 @@ import random
 from collections.abc import Callable, Sequence
 
 from temperbook.drawing.draughting import LEADING, arc, arrow, curved_arrow, label, leader
-from temperbook.drawing.shapes import HAIRLINE, LINE, Line, Point, Polygon, Role, Shape
+from temperbook.drawing.shapes import BOLD, HAIRLINE, LINE, Line, Point, Polygon, Role, Shape
 from temperbook.drawing.tessellation import Box, Cell, evened, tessellation
 
 GOLDEN = 0.6180339887498949
@@ -139,16 +139,21 @@ def sheet_mesh(
 
     found: list[Shape] = []
     along = [n / 60 for n in range(61)]
-    across = [n / 8 - 1 for n in range(17)]
-    edge = [place(u, -1.0) for u in along] + [place(u, 1.0) for u in reversed(along)]
-    found.append(Polygon(tuple(edge), "hairline", "", HAIRLINE))
-    for n in range(13):
-        points = tuple(place(n / 12, s) for s in across)
-        found.append(Polygon(points, "", "ink" if n in (0, 12) else "ash", HAIRLINE, closed=False))
-    for s in (-1.0, -0.75, -0.5, -0.25, 0.0, 0.25, 0.5, 0.75, 1.0):
-        points = tuple(place(u, s) for u in along)
-        role: Role = "ember" if marked(s) else "ink" if abs(s) == 1 else "ash"
-        width = 2 * LINE if marked(s) else LINE if abs(s) == 1 else HAIRLINE
+    # from the back edge to the front one: what stands up in front hides what lies behind it
+    for n in range(9):
+        line = n / 4 - 1
+        points = tuple(place(u, line) for u in along)
+        if n:
+            behind = [place(u, line - 0.25) for u in reversed(along)]
+            found.append(Polygon((*points, *behind), "hairline", "", HAIRLINE))
+            for k in range(13):
+                across = tuple(place(k / 12, line - 0.25 + 0.05 * m) for m in range(6))
+                outer = k in (0, 12)
+                found.append(Polygon(across, "", "ink" if outer else "ash", HAIRLINE, closed=False))
+            if marked(line - 0.25):  # the strip in front covered half of the fault
+                found.append(Polygon(tuple(reversed(behind)), "", "ember", BOLD, closed=False))
+        role: Role = "ember" if marked(line) else "ink" if abs(line) == 1 else "ash"
+        width = BOLD if marked(line) else LINE if abs(line) == 1 else HAIRLINE
         found.append(Polygon(points, "", role, width, closed=False))
     return found
 
