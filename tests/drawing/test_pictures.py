@@ -10,6 +10,7 @@ import pytest
 from temperbook.derive import glow
 from temperbook.derive.handbook import derive
 from temperbook.drawing import lettering, picture_facts
+from temperbook.drawing.faults import FAULTS
 from temperbook.drawing.pictures import PICTURES, PictureFacts, draw
 from temperbook.drawing.shapes import Circle, Glow, Line, Picture, Polygon, Rect, Shape, Text
 from temperbook.drawing.steps import STEPS
@@ -22,7 +23,7 @@ NAMES = (
     "grain-cast", "grain-worked", "grain-annealed", "grain-overheated", "grain-row",
     "anneal-time-temperature", "reduction-sheet", "reduction-wire", "same-percent", "heat-scale",
     "heat-scale-tall", "bright-and-black", "ingot-section", "roll-gap", "forging-order",
-    "drawplate-section", "quench-choices", "floor-and-ceiling",
+    "drawplate-section", "quench-choices", "floor-and-ceiling", *FAULTS,
 )  # fmt: skip
 ROLES = {"", "ink", "ash", "hairline", "paper", "ember", "verdigris"}
 HOT = {"heat-scale", "heat-scale-tall", "bright-and-black", "quench-choices"}

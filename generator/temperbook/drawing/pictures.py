@@ -17,6 +17,7 @@ from temperbook.drawing import (
     rolls,
     sections,
 )
+from temperbook.drawing.faults import FAULTS
 from temperbook.drawing.shapes import Picture
 from temperbook.drawing.steps import STEPS
 
@@ -63,6 +64,7 @@ PICTURES: Mapping[str, Draw] = MappingProxyType(
         "drawplate-section": lambda facts: drawplate.drawplate_section(),
         "quench-choices": lambda facts: quench.quench_choices(facts.glow_colour),
         "floor-and-ceiling": lambda facts: sections.floor_and_ceiling(),
+        **{name: _without_facts(drawn) for name, drawn in FAULTS.items()},
     }
 )
 
