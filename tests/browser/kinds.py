@@ -7,14 +7,11 @@ from outputs.building import ROOT
 SECTIONS = [
     "",
     "alloys/",
-    "steps/",
     "when-it-cracks/",
-    "compare/",
     "heat-colours/",
     "reduction/",
     "work-it-out/",
     "routes/",
-    "tables/",
     "cautions/",
     "wall-charts/",
     "reading-packs/",
@@ -25,7 +22,6 @@ SECTIONS = [
 ]
 RECORDS = [
     "compare/anneals/",
-    "solders/",
     "solders/silver/bag-7/",
     "steps/roll/",
     "when-it-cracks/edge-cracks/",
@@ -44,6 +40,10 @@ RECORDS = [
 EACH_KIND = [*SECTIONS, *RECORDS]
 # What tends to break a narrow page: the longest tables, names and numbers of each kind.
 LONGEST = [
+    "steps/",
+    "compare/",
+    "tables/",
+    "solders/",
     "compare/hardening/",
     "compare/cooling/",
     "when-it-cracks/order-embrittlement/",

@@ -25,6 +25,7 @@ HOST = "http://site/"
 PAGES_WITH_RECORDS = (
     "alloys",
     "solders",
+    "faults",
     "subjects",
     "elements",
     "colours",
