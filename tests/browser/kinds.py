@@ -21,7 +21,7 @@ SECTIONS = [
     "how-we-choose/",
 ]
 RECORDS = [
-    "compare/anneals/",
+    "compare/hardening/",
     "solders/silver/bag-7/",
     "steps/roll/",
     "when-it-cracks/edge-cracks/",
@@ -40,11 +40,11 @@ RECORDS = [
 EACH_KIND = [*SECTIONS, *RECORDS]
 # What tends to break a narrow page: the longest tables, names and numbers of each kind.
 LONGEST = [
+    "compare/anneals/",
     "steps/",
     "compare/",
     "tables/",
     "solders/",
-    "compare/hardening/",
     "compare/cooling/",
     "when-it-cracks/order-embrittlement/",
     "steps/why-metal-cracks/",

@@ -59,8 +59,8 @@ MADE = [
     ("a2", "wall"),
     ("tabloid", "wall"),
 ]
-# Papers on which all alloys are drawn; on the others every fourth.
-WHOLE = [("a4", "bench"), ("a3", "wall")]
+# The paper on which all alloys are drawn; on the others every fourth.
+WHOLE = [("a3", "wall")]
 PAPER = 235  # grey from which on a spot is bare paper
 DARK = 120  # grey up to which a spot is ink
 

@@ -9,8 +9,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-import pytest
-from outputs.building import ROOT, once, run, shared
+from outputs.building import run
 
 from temperbook.derive.handbook import Handbook
 from temperbook.paths import Project
@@ -24,35 +23,30 @@ def digests(folder: Path) -> dict[str, str]:
     }
 
 
-@pytest.fixture(scope="module")
-def again(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A second build, in a process with another clock, another order of sets and another folder."""
-
-    def make(target: Path) -> None:
-        changed = {"SOURCE_DATE_EPOCH": "86400", "PYTHONHASHSEED": "77", "TZ": "Asia/Tokyo"}
-        words = [
-            sys.executable,
-            "-m",
-            "temperbook",
-            "--project",
-            str(ROOT),
-            "build",
-            "--out",
-            str(target),
-        ]
-        made = subprocess.run(
-            words, env={**os.environ, **changed}, capture_output=True, text=True, cwd=target.parent
-        )
-        assert made.returncode == 0, made.stderr
-
-    return once(shared(tmp_path_factory), "site-again", make)
+def built_in(project: Path, target: Path, **changed: str) -> Path:
+    """A build of a project in a process of its own, with another clock and order of sets."""
+    words = [sys.executable, "-m", "temperbook", "--project", str(project), "build"]
+    made = subprocess.run(
+        [*words, "--out", str(target)],
+        env={**os.environ, **changed},
+        capture_output=True,
+        text=True,
+        cwd=target.parent,
+    )
+    assert made.returncode == 0, made.stderr
+    return target
 
 
-def test_two_builds_give_the_same_files(built: Path, again: Path) -> None:
-    one, other = digests(built), digests(again)
-    assert set(one) == set(other)
-    assert len(one) > 400
-    assert {name for name in one if one[name] != other[name]} == set()
+def test_two_builds_give_the_same_files(buildable: Project, tmp_path: Path) -> None:
+    """Made from the small handbook, with paper; that most pages of the real one come out alike in
+    two builds is seen where hostile records are built (test_markup_is_text)."""
+    one = built_in(buildable.root, tmp_path / "one", PYTHONHASHSEED="1", TZ="UTC")
+    changed = {"SOURCE_DATE_EPOCH": "86400", "PYTHONHASHSEED": "77", "TZ": "Asia/Tokyo"}
+    other = built_in(buildable.root, tmp_path / "other", **changed)
+    first, second = digests(one), digests(other)
+    assert set(first) == set(second)
+    assert len(first) > 100
+    assert {name for name in first if first[name] != second[name]} == set()
 
 
 def test_the_sitemap_is_dated_by_the_edition(built: Path, handbook: Handbook) -> None:
