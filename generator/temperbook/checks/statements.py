@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
 from temperbook.records.load import Library
-from temperbook.records.models import RULES, Alloy, Fault, Record, Route, Solder, Subject
+from temperbook.records.models import Record, Route
+from temperbook.records.stated import stated
 from temperbook.records.yaml_reader import Document, Location
 
 
@@ -47,24 +48,12 @@ def all_statements(library: Library) -> Iterator[Placed]:
     ]
     for kind, record_id, record in records:
         document = library.document(record_id, kind)
-        for at, stated in _others(record):
-            yield Placed(record_id, document, at, stated)
+        for at, said in _others(record):
+            yield Placed(record_id, document, at, said)
 
 
 def _others(record: Record) -> Iterator[tuple[Location, Provenance]]:
-    if isinstance(record, (Alloy, Solder)):
-        yield ("composition_source",), record.composition_source
-    for key in (*RULES, "cooling"):
-        rule = getattr(record, key, None)
-        if rule:
-            yield (key,), rule
-    if isinstance(record, (Alloy, Solder, Subject)):
-        for position, remark in enumerate(record.remarks):
-            yield ("remarks", position), remark
-    if isinstance(record, Fault):
-        for key in ("causes", "now", "prevent"):
-            for position, said in enumerate(getattr(record, key)):
-                yield (key, position), said
+    yield from stated(record)
     if isinstance(record, Route):
         yield from _route_limits(record)
 

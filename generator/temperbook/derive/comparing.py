@@ -27,8 +27,12 @@ class Densities:
         """The adopted density over the mixed one, less one [percent]."""
         if self.adopted is None or self.mixed is None:
             return None
-        middle = (limits.lowest(self.adopted) + limits.highest(self.adopted)) / 2
-        return 100 * (middle / limits.lowest(self.mixed) - 1)
+        return off(self.adopted, self.mixed)
+
+
+def off(stated: Figure, mixed: Figure) -> float:
+    """How far a stated density lies off the mixed one [percent]."""
+    return 100 * (limits.middle(stated) / limits.lowest(mixed) - 1)
 
 
 def of_area(figure: Figure) -> float:

@@ -13,7 +13,6 @@ from temperbook.records.evidence import Evidence
 from temperbook.records.figures import Figure, Provenance
 from temperbook.records.load import FIGURE_KINDS, Library
 from temperbook.records.models import (
-    RULES,
     Alloy,
     Caution,
     ColourTable,
@@ -23,9 +22,7 @@ from temperbook.records.models import (
     Solder,
     Subject,
 )
-
-# Keys of a fault's record that hold statements with provenance.
-FAULT_KEYS = ("causes", "now", "prevent")
+from temperbook.records.stated import stated
 
 
 @dataclass(frozen=True)
@@ -109,8 +106,8 @@ class Handbook:
                 found[row].append(called.address)
         for kind in ("alloys", "solders", "subjects", "faults"):
             for record_id, record in self.library.records.get(kind, {}).items():
-                for place, stated in statements(record):
-                    for row in stated.from_:
+                for place, said in statements(record):
+                    for row in said.from_:
                         found[row].append(f"{record_id}#{place}")
         for caution in self.library.cautions.values():
             for row in caution.from_:
@@ -125,16 +122,7 @@ class Handbook:
 
 def statements(record: Record) -> list[tuple[str, Provenance]]:
     """A record's statements that are no figures, by the key that they stand under."""
-    found: list[tuple[str, Provenance]] = []
-    if isinstance(record, (Alloy, Solder)):
-        found.append(("composition", record.composition_source))
-    keys = (*RULES, "cooling")
-    found += [(key, rule) for key in keys if (rule := getattr(record, key, None))]
-    if isinstance(record, Fault):
-        found += [(key, said) for key in FAULT_KEYS for said in getattr(record, key)]
-    if isinstance(record, (Alloy, Solder, Subject)):
-        found += [("remarks", remark) for remark in record.remarks]
-    return found
+    return [(str(at[0]).removesuffix("_source"), said) for at, said in stated(record)]
 
 
 def derive(library: Library) -> Handbook:

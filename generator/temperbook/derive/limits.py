@@ -98,6 +98,11 @@ def highest(figure: Figure) -> float:
     return value
 
 
+def middle(figure: Figure) -> float:
+    """The middle of its range, or the only end that it has, in its unit."""
+    return (lowest(figure) + highest(figure)) / 2
+
+
 def on_wire(figure: Figure) -> OnWire | None:
     """A ceiling on both bases of wire; None for a limit on thickness, which no wire has.
 

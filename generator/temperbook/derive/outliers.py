@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from temperbook.derive import computing, facts
+from temperbook.derive import comparing, facts
 from temperbook.derive.handbook import Handbook
 from temperbook.derive.limits import highest, lowest, stop
-from temperbook.metal import mixture
 from temperbook.records.models import Alloy
 
 KELVIN = 273.15
@@ -31,19 +30,18 @@ def of(handbook: Handbook) -> list[Outlier]:
     """Every figure of an alloy that one of the rules points at, by record."""
     found = []
     for alloy in handbook.library.alloys.values():
-        found += [*_density(alloy, handbook), *_anneal(alloy), *_strength(alloy)]
+        found += [*_density(alloy), *_anneal(alloy), *_strength(alloy)]
     return found
 
 
-def _density(alloy: Alloy, handbook: Handbook) -> Iterator[Outlier]:
-    densities = computing.element_densities(handbook.library)
-    if not alloy.composition.keys() <= densities.keys():
+def _density(alloy: Alloy) -> Iterator[Outlier]:
+    mixed = comparing.densities(alloy).mixed
+    if mixed is None:
         return
-    mixed = mixture.density_by_mixing(alloy.composition, densities)
     for figure in alloy.figures.get("density", []):
         if figure.how == "computed" or figure.ends == (None, None):
             continue
-        off = 100 * ((lowest(figure) + highest(figure)) / 2 / mixed - 1)
+        off = comparing.off(figure, mixed)
         if abs(off) > DENSITY_OFF:
             yield Outlier(alloy.id, "density", off, f"within {DENSITY_OFF:g} percent of mixing")
 

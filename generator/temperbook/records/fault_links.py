@@ -17,16 +17,18 @@ if TYPE_CHECKING:
 
 def problems(library: Library) -> Iterator[Problem]:
     """Every name in a fault's record that leads nowhere."""
-    figures = library.figures() if library.faults else {}
+    if not library.faults:
+        return
+    figures, known = library.figures(), _known(library)
     for fault_id, fault in library.faults.items():
         document = library.document(fault_id, "faults")
-        for at, named, known in _names(fault, library):
-            if named not in known:
+        for at, named, allowed in _names(fault, known):
+            if named not in allowed:
                 yield document.problem(
                     at,
                     f"{shown_location(at)} names nothing that the handbook knows",
                     found=named,
-                    needed=nearest(named, known),
+                    needed=nearest(named, allowed),
                     mend="correct the name, or enter what it names",
                 )
         for position, call in enumerate(fault.numbers):
@@ -47,35 +49,35 @@ def _number(
         )
 
 
-def _names(fault: Fault, library: Library) -> Iterator[tuple[Location, str, set[str]]]:
+def _known(library: Library) -> dict[str, set[str]]:
+    """What each kind of name may be."""
+    words, quantities = library.vocabulary.words, library.vocabulary.quantities
+    found = {kind: set(words.get(kind, {})) for kind in ("work", "looks", "picture", "family")}
+    found["structure"] = set(quantities["structure"].words) if "structure" in quantities else set()
+    for kind in ("alloys", "elements"):
+        found[kind] = {record_id for k, record_id in library.documents if k == kind}
+    return found
+
+
+def _names(fault: Fault, known: dict[str, set[str]]) -> Iterator[tuple[Location, str, set[str]]]:
     """Each name with its place and what is known of its kind."""
-    words = library.vocabulary.words
     for key, vocabulary in (("when", "work"), ("looks", "looks")):
         for position, word in enumerate(getattr(fault, key)):
-            yield (key, position), word, set(words.get(vocabulary, {}))
-    yield ("picture",), fault.picture, set(words.get("picture", {}))
-    yield from _which(("prone",), fault.prone, library)
+            yield (key, position), word, known[vocabulary]
+    yield ("picture",), fault.picture, known["picture"]
+    yield from _which(("prone",), fault.prone, known)
     for position, cause in enumerate(fault.causes):
         for key in ("more", "less", "only"):
-            yield from _which(("causes", position, key), getattr(cause, key), library)
+            yield from _which(("causes", position, key), getattr(cause, key), known)
 
 
 def _which(
-    at: Location, which: Which | None, library: Library
+    at: Location, which: Which | None, known: dict[str, set[str]]
 ) -> Iterator[tuple[Location, str, set[str]]]:
     if which is None:
         return
-    known = {
-        kind: {i for k, i in library.documents if k == kind} for kind in ("alloys", "elements")
-    }
-    words = library.vocabulary
-    structures = words.quantities["structure"].words if "structure" in words.quantities else {}
-    for key, names, allowed in (
-        ("alloys", which.alloys, known["alloys"]),
-        ("families", which.families, set(words.words.get("family", {}))),
-        ("structure", which.structure, set(structures)),
-    ):
-        for position, named in enumerate(names):
-            yield (*at, key, position), named, allowed
+    for key, kind in (("alloys", "alloys"), ("families", "family"), ("structure", "structure")):
+        for position, named in enumerate(getattr(which, key)):
+            yield (*at, key, position), named, known[kind]
     for symbol in which.elements:
         yield (*at, "elements", symbol), symbol, known["elements"]

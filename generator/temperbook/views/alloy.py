@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from temperbook.derive import colour_names, limits
 from temperbook.derive.handbook import Handbook
+from temperbook.metal.planning.asked import NEVER_HEATED
 from temperbook.records.models import RULES, Alloy
 from temperbook.records.names import fineness
 from temperbook.views import (
@@ -150,7 +151,7 @@ def rules(alloy: Alloy, handbook: Handbook) -> list[RuleShown]:
 
 def missing(alloy: Alloy) -> list[str]:
     """What a bench looks for and nobody has published where we could read it."""
-    never = alloy.heating is not None and alloy.heating.rule == alloy_limits.NEVER_HEATED
+    never = alloy.heating is not None and alloy.heating.rule == NEVER_HEATED
     found = [
         label
         for quantity, label in EXPECTED

@@ -7,13 +7,13 @@ from dataclasses import dataclass, field
 
 from temperbook.derive import limits
 from temperbook.derive.handbook import Handbook
+from temperbook.metal.planning.asked import NEVER_HEATED
 from temperbook.records.figures import Figure, Rule
 from temperbook.records.models import Alloy
 from temperbook.views import formatting, pages
 from temperbook.views.formatting import MARKS, SPACE, number
 from temperbook.views.pages import Link
 
-NEVER_HEATED = "none"  # the rule of heating for metal that is not annealed
 NONE_FOUND = "no published figure found"
 
 

@@ -15,6 +15,7 @@ STARTS = ("cast", "annealed")
 SOFT = "soft"
 NEVER_HEATED = "none"  # the rule of metal that no bench anneals
 __all__ = [
+    "NEVER_HEATED",
     "PROCESSES",
     "SOFT",
     "STARTS",

@@ -6,7 +6,7 @@ import math
 
 from temperbook.derive import comparing
 from temperbook.derive.handbook import Handbook
-from temperbook.derive.limits import highest, lowest
+from temperbook.derive.limits import highest, lowest, middle
 from temperbook.records.figures import Figure
 from temperbook.records.models import Alloy
 from temperbook.views import formatting
@@ -49,8 +49,7 @@ def _known(alloy: Alloy) -> list[Figure]:
 
 
 def _middle(alloy: Alloy) -> float:
-    figure = _known(alloy)[0]
-    return (lowest(figure) + highest(figure)) / 2
+    return middle(_known(alloy)[0])
 
 
 def _ladder(name: str, alloys: list[Alloy], handbook: Handbook) -> Ladder:
