@@ -26,6 +26,11 @@ settings.register_profile("search", deadline=None, max_examples=2000, print_blob
 settings.load_profile("temperbook")
 
 
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Browser tests last: all of them wait for the built site, which one worker makes meanwhile."""
+    items.sort(key=lambda item: "browser" in item.path.parts)
+
+
 def copy_small(target: Path) -> Project:
     """The small made-up handbook in a new folder, with the real words and the real observer."""
     shutil.copytree(EXAMPLES / "small", target)

@@ -15,7 +15,7 @@ import pytest
 sys.path.insert(0, str(Path(__file__).parents[1]))  # so that helpers are imported as `outputs.…`
 
 from browser.looking import Open, Visit
-from outputs.building import ROOT, build_site, hostile_site, missing, once, shared
+from outputs.building import ROOT, build_site, hostile_project, missing, once, shared
 
 CHROMIUM = Path("/usr/bin/chromium")
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
@@ -74,7 +74,7 @@ def site(built: Path) -> Iterator[str]:
 @pytest.fixture(scope="session")
 def hostile(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
     """The address of a site made from records that are full of markup."""
-    yield from _served(once(shared(tmp_path_factory), "hostile", hostile_site) / "site")
+    yield from _served(once(shared(tmp_path_factory), "hostile", hostile_project) / "site")
 
 
 @pytest.fixture(scope="session")

@@ -15,7 +15,7 @@ TAP = 44  # px
 # Rows of a list are drawn by one template: so many stand for all of a long one.
 FEWER = """() => {
   for (const list of document.querySelectorAll("main :is(ul, ol, dl, tbody)"))
-    [...list.children].slice(40).forEach((row) => row.remove());
+    [...list.children].slice(20).forEach((row) => row.remove());
 }"""
 
 

@@ -52,7 +52,7 @@ def test_the_readings_unfold(visit: Open) -> None:
 
 
 def test_few_readings_are_open_from_the_start(visit: Open) -> None:
-    page = visit("cautions/pickle-acid/").page
+    page = visit("cautions/noise/").page
     assert page.locator("details.fold").first.get_attribute("open") is not None
     assert page.locator("details.fold tbody tr").first.is_visible()
 

@@ -16,7 +16,10 @@ import yaml
 from click.testing import CliRunner
 
 from temperbook.cli import main
+from temperbook.derive.handbook import derive
+from temperbook.outputs import paper
 from temperbook.paths import project
+from temperbook.records.load import load
 
 ROOT = project().root
 REQUIRED = os.environ.get("TEMPERBOOK_REQUIRE_BROWSER") == "1"
@@ -110,8 +113,9 @@ def small_site(target: Path) -> None:
     build_site(target, target / "site")
 
 
-def hostile_site(target: Path) -> None:
-    """`target/site`, made from records in which people typed what HOSTILE holds."""
+def hostile_project(target: Path) -> None:
+    """A project with records in which people typed what HOSTILE holds; its pages in `site`, and
+    beside it a chart of two alloys, a pack and a job sheet."""
     copied_project(target)
     with changed(target / "data/alloys/silver/britannia-958.yaml") as alloy:
         alloy["name"], alloy["short"], alloy["about"] = (
@@ -129,7 +133,13 @@ def hostile_site(target: Path) -> None:
     with changed(target / "data/routes/sterling-sheet.yaml") as route:
         route["about"], route["before"][0] = HOSTILE["about"], HOSTILE["remark"]
         route["stretches"][0]["why"][0] = HOSTILE["hazard"]
-    build_site(target, target / "site")
+    run("--project", str(target), "build", "--only", "site", "--out", str(target / "site"))
+    handbook = derive(load(project(target))[0])
+    two = [handbook.library.alloys[i] for i in ("silver/britannia-958", "silver/sterling-925")]
+    sheets = paper.chart_sheets(handbook, "anneal", "a4", "bench", two)
+    (target / "chart.pdf").write_bytes(paper.chart_pdf(handbook, sheets, "Anneal"))
+    (target / "pack.pdf").write_bytes(paper.pack_pdf(handbook, "first-week", "a4"))
+    (target / "job.pdf").write_bytes(paper.sheet_pdf(handbook, "sterling-sheet", "a4"))
 
 
 @contextmanager

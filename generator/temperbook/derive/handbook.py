@@ -49,9 +49,18 @@ class Handbook:
         """Every figure by full address."""
         return {a: Called(a, *found) for a, found in self.library.figures().items()}
 
+    @cached_property
+    def _addresses(self) -> dict[str, list[str]]:
+        """Full addresses by their stem, the record with the quantity."""
+        found: dict[str, list[str]] = defaultdict(list)
+        for address in self.figures:
+            found[addresses.split(address)[0]].append(address)
+        return dict(found)
+
     def figure(self, call: str) -> Called:
         """The one figure that a call fits. Errors: KeyError where it is none or several."""
-        fitting = addresses.matching(call, self.figures)
+        stem, _ = addresses.split(call)
+        fitting = addresses.matching(call, self._addresses.get(stem, ()))
         if len(fitting) != 1:
             raise KeyError(call)
         return self.figures[fitting[0]]
