@@ -2,30 +2,14 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterator
+
 from temperbook.drawing.draughting import curved_arrow
 from temperbook.drawing.pen import capsule, disc, drawn, filled, placed
 from temperbook.drawing.shapes import Circle, Picture, Rect, Shape
 from temperbook.drawing.signs import symbols
 from temperbook.drawing.signs.frames import warning
-
-_GAS = (
-    (20.0, 11.6),
-    (18.0, 14.2),
-    (21.6, 14.6),
-    (16.2, 17.4),
-    (19.6, 17.2),
-    (23.4, 17.0),
-    (14.6, 20.6),
-    (17.8, 20.4),
-    (26.4, 20.6),
-    (12.6, 24.0),
-    (15.6, 23.6),
-    (25.2, 24.4),
-    (28.4, 24.2),
-    (10.6, 27.4),
-    (26.8, 27.4),
-    (30.2, 27.8),
-)  # drops of gas [mm] about the person of W041
 
 
 def general() -> Picture:
@@ -151,25 +135,23 @@ def oxidising() -> Picture:
 
 def pressurised() -> Picture:
     """Pressurized cylinder (W029)."""
-    torn = filled(
-        "M -3 8.4 Q -3 10.4 -1 10.4 L 1 10.4 Q 3 10.4 3 8.4 L 3 -3 L 1.6 -5 L 0.4 -2.6 L -1 -5.4 "
-        "L -3 -3"
-    )
+    lying = placed(symbols.cylinder(), 15.4, 26.0, 0.8, turn=58)
+    halo = capsule(10.4, 29.0, 19.4, 23.4, 3.9, "paper")
     return warning(
         [
-            *placed([filled(symbols.burst(11, 7.6, 3.0))], 20.6, 18.8),
-            *placed([filled(symbols.burst(11, 4.4, 1.8), "paper")], 20.6, 18.8),
-            *placed([torn], 15.2, 25.2, 0.98, turn=52),
-            *placed(symbols.flame(), 27.4, 28.4, 0.4),
-            Rect(23.4, 32.4, 8.2, 1.0, "ink"),
+            *placed([filled(symbols.burst(13, 8.2, 3.6))], 19.8, 18.4),
+            *placed([filled(symbols.burst(13, 4.6, 2.2), "paper")], 19.8, 18.4),
+            halo,
+            *lying,
+            *placed(symbols.flame(), 28.2, 28.6, 0.4),
+            Rect(24.2, 32.6, 8.0, 1.0, "ink"),
         ],
-        "Pressurized cylinder (W029): a gas cylinder bursts above a flame.",
+        "Pressurized cylinder (W029): a gas cylinder lies aslant and bursts, a flame beside it.",
     )
 
 
 def asphyxiating() -> Picture:
     """Asphyxiating atmosphere (W041)."""
-    gas: list[Shape] = [disc(x, y, 0.62) for x, y in _GAS]
     sunk: list[Shape] = [
         disc(22.6, 21.0, 2.6),
         capsule(13.8, 30.0, 18.6, 24.4, 2.2),
@@ -178,6 +160,17 @@ def asphyxiating() -> Picture:
         capsule(21.6, 29.2, 25.4, 29.8, 0.9),
     ]
     return warning(
-        [*gas, *sunk],
+        [*_gas(), *sunk],
         "Asphyxiating atmosphere (W041): a person who sits sunk on the ground in a cloud of gas.",
     )
+
+
+def _gas() -> Iterator[Shape]:
+    """Drops of gas in rows, but not where the person of W041 sits."""
+    for row in range(9):
+        y = 11.4 + 2.2 * row
+        for place in range(-row, row + 1, 2):
+            x = 20 + 1.4 * place
+            body = 12.6 < x < 23.6 and y > 22
+            if not body and y < 29.4 and math.hypot(x - 22.6, y - 21) > 3.6:
+                yield disc(x, y, 0.62)
