@@ -51,7 +51,7 @@ def opaque_eyes() -> Picture:
     ]
     return must(
         [*placed(heads.face(eyes=False), 20, 20), *dark],
-        "Opaque eye protection must be worn (M007): a head with dark goggles, no eyes to be seen.",
+        "Opaque eye protection must be worn (M007): a head with goggles that hide the eyes.",
     )
 
 

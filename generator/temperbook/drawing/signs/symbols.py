@@ -134,7 +134,7 @@ def corrosion(role: Role = "ink", ground: Role = "paper") -> list[Shape]:
     return [
         *found,
         filled(f"{slab} L -14.4 10", role),
-        *placed(reaching(role), 2.2, 7.6, 0.64),
+        *placed(reaching(role), 0.8, 7.4, 0.7),
         filled("M 8.6 4.8 L 9.4 7 L 10.4 6.2 L 11.2 7.4 L 12.4 4.8", ground),
     ]
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from temperbook.drawing.draughting import curved_arrow
+from temperbook.drawing.draughting import arc
 from temperbook.drawing.pen import capsule, disc, drawn, filled, placed
-from temperbook.drawing.shapes import Circle, Picture, Rect, Shape
+from temperbook.drawing.shapes import Circle, Picture, Polygon, Rect, Shape
 from temperbook.drawing.signs import symbols
 from temperbook.drawing.signs.frames import warning
 
@@ -105,8 +105,8 @@ def rollers() -> Picture:
         [
             Circle(20, 16.2, 4.1, "", "ink", 1.3),
             Circle(20, 27.3, 5.6, "", "ink", 1.3),
-            *curved_arrow(20, 16.2, 2.0, 20, -260, "ink", 0.8),
-            *curved_arrow(20, 27.3, 3.2, 60, 320, "ink", 0.9),
+            *_turning(20, 16.2, 1.9, -20, -190, 1.2),
+            *_turning(20, 27.3, 2.9, 100, 290, 1.5),
         ],
         "Counterrotating rollers (W025): a small roller on a large one, and arrows that turn "
         "opposite ways, so that both draw in what comes between.",
@@ -174,3 +174,17 @@ def _gas() -> Iterator[Shape]:
             body = 12.6 < x < 23.6 and y > 22
             if not body and y < 29.4 and math.hypot(x - 22.6, y - 21) > 3.6:
                 yield disc(x, y, 0.62)
+
+
+def _turning(
+    x: float, y: float, r: float, start: float, end: float, head: float
+) -> Iterator[Shape]:
+    """An arrow on an arc [mm] between angles [degrees, clockwise from the right], with a head that
+    stays a head when the sign is small."""
+    yield Polygon(arc(x, y, r, start, end), "", "ink", 0.9, closed=False)
+    way = math.copysign(1.0, end - start)
+    at = math.radians(end)
+    out, on = (math.cos(at), math.sin(at)), (-way * math.sin(at), way * math.cos(at))
+    foot = [(x + (r + s * head) * out[0], y + (r + s * head) * out[1]) for s in (-1, 1)]
+    tip = (x + r * out[0] + 1.6 * head * on[0], y + r * out[1] + 1.6 * head * on[1])
+    yield Polygon((*foot, tip), "ink", "")
