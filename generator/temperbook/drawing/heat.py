@@ -54,8 +54,8 @@ def bright_and_black(colour: Callable[[float], str]) -> Picture:
         bottom + 23,
         tuple(shapes),
         "A scheme: two strips side by side in a dim shop, at one and the same heat. The "
-        "oxidised one glows a clear dull red, with rays about it. The clean, bright one is nearly as dark as the "
-        "shop round it. So a clean piece looks far cooler than it is.",
+        "oxidised one glows a clear dull red, with rays about it. The clean, bright one is nearly "
+        "as dark as the shop round it. So a clean piece looks far cooler than it is.",
     )
 
 
