@@ -1,4 +1,4 @@
-"""GHS pictograms: a square on its point about a symbol, after their published names."""
+"""GHS pictograms: a square on its point about a symbol, after what agencies say they show."""
 
 from __future__ import annotations
 
