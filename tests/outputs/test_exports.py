@@ -98,6 +98,36 @@ def test_alloys_carry_all_their_provenance(files: dict[str, bytes], handbook: Ha
             assert bool(said["from"]) == bool(said["sources"])
 
 
+def test_faults_carry_causes_checks_and_remedies(
+    files: dict[str, bytes], handbook: Handbook
+) -> None:
+    faults = json.loads(files["faults.json"])
+    assert [fault["id"] for fault in faults] == list(handbook.library.faults)
+    for fault in faults:
+        record = handbook.library.faults[fault["id"]]
+        assert [c["likely"] for c in fault["causes"]] == [c.likely for c in record.causes]
+        for said in [*fault["causes"], *fault["now"], *fault["prevent"]]:
+            assert said["text"]
+            assert said["how"]
+            assert bool(said["from"]) == bool(said["sources"])
+        assert all(cause["tell"] for cause in fault["causes"]), fault["id"]
+    fire = next(f for f in faults if f["id"] == "fire-cracking")
+    assert any(cause["more"] or cause["less"] or cause["only"] for cause in fire["causes"])
+
+
+def test_cautions_say_their_rule_and_what_carries_them(
+    files: dict[str, bytes], handbook: Handbook
+) -> None:
+    cautions = {c["id"]: c for c in json.loads(files["cautions.json"])}
+    assert list(cautions) == list(handbook.library.cautions)
+    zinc = cautions["zinc-fume"]
+    assert zinc["applies"] == {"elements": {"Zn": 1}}
+    bearing = {a.id for a in handbook.library.alloys.values() if a.composition.get("Zn", 0) >= 1}
+    assert set(zinc["alloys"]) >= bearing
+    assert bearing
+    assert all(c["consequence"] and c["avoid"] and c["decides"] for c in cautions.values())
+
+
 def test_the_dictionary_explains_every_quantity_and_word(files: dict[str, bytes]) -> None:
     quantities = {row["quantity"]: row for row in table(files["quantities.csv"])}
     words = {(row["vocabulary"], row["word"]) for row in table(files["words.csv"])}

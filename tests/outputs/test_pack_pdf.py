@@ -140,7 +140,9 @@ def test_cautions_words_and_sources_are_all_there(booklet: Booklet) -> None:
     assert len(said.cautions) >= 10
     for caution in said.cautions:
         assert squeezed(f"{caution.head.signal}{caution.head.name}.") in text, caution.head.name
-        for words in (caution.hazard, *caution.avoid, caution.first_aid, caution.decides):
+        numbers = (label.split()[0] for _, label in caution.signs)
+        said_of_it = (caution.hazard, caution.consequence, caution.first_aid, caution.decides)
+        for words in (*said_of_it, *caution.avoid, *numbers):
             assert squeezed(words) in text, words
     assert len(said.glossary) >= 20
     for term in said.glossary:

@@ -30,6 +30,7 @@ from pypdf import PdfReader
 from temperbook.cli import main
 from temperbook.derive.handbook import Handbook
 from temperbook.drawing import lettering, paper
+from temperbook.drawing.anneal_foot import on_sheet
 from temperbook.drawing.shapes import Circle, Glow, Picture, Rect, Text
 from temperbook.outputs.paper import chart_sheets
 from temperbook.views import anneal_chart
@@ -113,6 +114,9 @@ def test_every_page_has_the_size_of_its_paper(sheets: Sheets) -> None:
 def test_every_sheet_stands_alone(sheets: Sheets) -> None:
     for found in sheets.texts:
         text = " ".join(r.text for r in found)
+        there = {r.text for r in found}
+        rows = [row for row in sheets.rows() if row.name in there]
+        assert rows
         for words in (
             "Anneal",
             "do not enter",
@@ -120,7 +124,7 @@ def test_every_sheet_stands_alone(sheets: Sheets) -> None:
             f"Read at {2 if sheets.read_at == 'wall' else 1} m",
             sheets.said.edition,
             sheets.said.address.removeprefix("https://").rstrip("/"),
-            *(c.quick for c in sheets.said.cautions),
+            *(c.quick for c in on_sheet(sheets.said, rows)),
             *sheets.said.notes,
             *(meaning for _, meaning in sheets.said.legend),
             *(meaning for _, meaning in sheets.said.cooling),

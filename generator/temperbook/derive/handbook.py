@@ -4,6 +4,7 @@ sources."""
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -15,9 +16,11 @@ from temperbook.records.load import FIGURE_KINDS, Library
 from temperbook.records.models import (
     Alloy,
     Caution,
+    Chart,
     ColourTable,
     Element,
     Fault,
+    Pack,
     Record,
     Solder,
     Subject,
@@ -64,6 +67,14 @@ class Handbook:
     def cautions_of(self) -> dict[str, list[Caution]]:
         """Cautions by the id of an alloy or solder, gravest first."""
         return {i: cautions.of_alloy(one, self.library) for i, one in self.library.mixed.items()}
+
+    def cautions_on(self, chart: Chart, alloys: Iterable[Alloy]) -> list[Caution]:
+        """The cautions of a chart of these alloys, gravest first."""
+        return cautions.of_chart(chart, alloys, self.cautions_of, self.library)
+
+    def cautions_in(self, pack: Pack) -> list[Caution]:
+        """The cautions of a pack, those that it names first."""
+        return cautions.of_pack(pack, self.cautions_of, self.library)
 
     def alloys_with(self, caution_id: str) -> list[Alloy]:
         """The alloys that carry a caution."""

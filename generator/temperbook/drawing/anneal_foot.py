@@ -3,11 +3,13 @@ address."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from temperbook.drawing import lettering, marks, qr, text_flow
 from temperbook.drawing.anneal_layout import MARGIN, Axis, Colour, glow_stops
 from temperbook.drawing.paper import Lettering
 from temperbook.drawing.shapes import HAIRLINE, Glow, Line, Rect, Shape, Text, hatching
-from temperbook.views.anneal_chart import AnnealChart, ObserverLane
+from temperbook.views.anneal_chart import AnnealChart, ChartCaution, ChartRow, ObserverLane
 
 PITCH = 1.55  # of the height of a note's capital
 OBSERVED = (400.0, 1100.0)  # degC that the observers' lanes span
@@ -16,11 +18,14 @@ LIGHT_TEXT_BELOW = 850  # degC up to which figures on the glow are light
 
 
 class Foot:
-    """The foot for one chart, lettering and width of paper; its height is known before anything is
-    drawn."""
+    """The foot of the sheet with these rows of a chart, for its lettering and width of paper; its
+    height is known before anything is drawn."""
 
-    def __init__(self, chart: AnnealChart, letters: Lettering, width: float) -> None:
+    def __init__(
+        self, chart: AnnealChart, rows: Sequence[ChartRow], letters: Lettering, width: float
+    ) -> None:
         self.chart, self.note, self.width = chart, letters.note, width
+        self.cautions = on_sheet(chart, rows)
         self.pitch = letters.note * PITCH
         self.text_width = width - 2 * MARGIN - QR - 3
         self.legend = self._legend_lines()
@@ -44,7 +49,9 @@ class Foot:
         return [*shapes, *qr.code(self.chart.address, corner, height - MARGIN - QR, QR)]
 
     def _note_lines(self, metres: int) -> list[str]:
-        said = [f"{c.signal}: {c.quick}" for c in self.chart.cautions]
+        said = [
+            f"{c.signal}{', ' * bool(c.name)}{c.name.lower()}: {c.quick}" for c in self.cautions
+        ]
         address = self.chart.address.removeprefix("https://")
         sheet = f"Read at {metres} m. {self.chart.edition}. {address}"
         sentences = [*(s.rstrip(".") + "." for s in said), *self.chart.notes, sheet]
@@ -117,6 +124,12 @@ class Foot:
         anchor = ("end", "middle", "start")[shift + 1]
         role = "#f2e8da" if tick < LIGHT_TEXT_BELOW else "#1c1a17"
         return Text(scale.x(tick) + shift, base, str(tick), self.note, 700, anchor, role)  # type: ignore[arg-type]
+
+
+def on_sheet(chart: AnnealChart, rows: Sequence[ChartRow]) -> list[ChartCaution]:
+    """The cautions of a sheet: those for all work, and those that the alloys of its rows bring."""
+    there = {row.alloy for row in rows}
+    return [c for c in chart.cautions if not c.alloys or c.alloys & there]
 
 
 def _lane(lane: ObserverLane, scale: Axis, note: float, y: float, pitch: float) -> list[Shape]:

@@ -21,6 +21,7 @@ HOLD, COOL, NONE = (
     "—",
 )  # heads of columns, and what stands where nothing is published
 Colour = Callable[[float], str]
+Room = Callable[[list[ChartRow]], float]
 
 
 @dataclass(frozen=True)
@@ -74,30 +75,34 @@ def pitch(letters: Lettering, line: Line) -> float:
     return letters.other * 1.45 if line.heading else letters.key * 1.3
 
 
-def sheets(chart: AnnealChart, letters: Lettering, room: float) -> list[list[Line]]:
-    """The rows of each sheet: never more than fit into `room` [mm], spread evenly, a heading never
-    last."""
-    fewest = _flow(chart, letters, room)
+def sheets(chart: AnnealChart, letters: Lettering, room: Room) -> list[list[Line]]:
+    """The rows of each sheet: never more than there is room for, spread evenly, a heading never
+    last. room: what is left for the rows of a sheet [mm], which depends on the foot below them."""
+    fewest = _flow(chart, letters, room, 0)
     step = letters.key * 0.2
-    even = room
-    while even > step and len(_flow(chart, letters, even - step)) == len(fewest):
-        even -= step
-    return _flow(chart, letters, even)
+    spare = 0.0
+    found = fewest
+    while len(fewest) > 1:
+        spare += step
+        evener = _flow(chart, letters, room, spare)
+        if len(evener) > len(fewest):
+            break
+        found = evener
+    return found
 
 
-def _flow(chart: AnnealChart, letters: Lettering, room: float) -> list[list[Line]]:
+def _flow(chart: AnnealChart, letters: Lettering, room: Room, spare: float) -> list[list[Line]]:
     found: list[list[Line]] = [[]]
-    left = room
     for group in chart.groups:
         for position, row in enumerate(group.rows):
             lines = [Line(heading=group.title)] if position == 0 or not found[-1] else []
             lines.append(Line(row=row))
-            if sum(pitch(letters, line) for line in lines) > left and found[-1]:
-                found.append([])
-                left = room
-                lines = [Line(heading=group.title), Line(row=row)]
-            found[-1] += lines
-            left -= sum(pitch(letters, line) for line in lines)
+            sheet = found[-1] + lines
+            high = sum(pitch(letters, line) for line in sheet)
+            if found[-1] and high > room([line.row for line in sheet if line.row]) - spare:
+                found.append([Line(heading=group.title), Line(row=row)])
+            else:
+                found[-1] = sheet
     return found
 
 

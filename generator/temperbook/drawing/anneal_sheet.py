@@ -28,12 +28,15 @@ def draw(chart: AnnealChart, paper: str, read_at: str, colour: Colour) -> list[P
     fit."""
     width, height = SIZES[paper]
     letters = LETTERING[read_at]
-    foot = Foot(chart, letters, width)
     head = MARGIN + letters.title * 1.3 + letters.other * 2.45
-    room = height - head - foot.height - MARGIN - letters.note
+
+    def room(rows: list[ChartRow]) -> float:
+        foot = Foot(chart, rows, letters, width)
+        return height - head - foot.height - MARGIN - letters.note
+
     pages = layout.sheets(chart, letters, room)
     return [
-        _sheet(chart, lines, (number, len(pages)), foot, letters, (width, height, head), colour)
+        _sheet(chart, lines, (number, len(pages)), letters, (width, height, head), colour)
         for number, lines in enumerate(pages, 1)
     ]
 
@@ -42,7 +45,6 @@ def _sheet(
     chart: AnnealChart,
     lines: list[Line],
     numbered: tuple[int, int],
-    foot: Foot,
     letters: Lettering,
     size: tuple[float, float, float],
     colour: Colour,
@@ -63,7 +65,7 @@ def _sheet(
             _row(line.row, chart.margin, at, scale, letters, (y, pitch), colour) if line.row else []
         )
         y += pitch
-    shapes += foot.shapes(height, colour)
+    shapes += Foot(chart, rows, letters, width).shapes(height, colour)
     names = ", ".join(row.name for row in rows)
     return Picture(width, height, tuple(shapes), f"Anneal chart, sheet {numbered[0]}: {names}")
 

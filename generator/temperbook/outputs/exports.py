@@ -13,7 +13,7 @@ from typing import Any
 from temperbook.derive.handbook import Called, Handbook
 from temperbook.outputs import package
 from temperbook.records.evidence import Evidence
-from temperbook.views import exported
+from temperbook.views import exported, exported_work
 
 Row = Sequence[Any]
 LOCAL = ("file", "line")  # where a row stands in this project: nobody else's business
@@ -33,6 +33,10 @@ def files(handbook: Handbook) -> dict[str, bytes]:
     alloys = [exported.alloy(a, handbook) for a in library.alloys.values()]
     made["alloys.json"] = _json(alloys)
     made["solders.json"] = _json([exported.solder(s, handbook) for s in library.solders.values()])
+    made["faults.json"] = _json([exported_work.fault(f, handbook) for f in library.faults.values()])
+    made["cautions.json"] = _json(
+        [exported_work.caution(c, handbook) for c in library.cautions.values()]
+    )
     made["datapackage.json"] = _json(package.described(handbook, evidence_columns()))
     return made
 

@@ -61,7 +61,7 @@ def described(handbook: Handbook, evidence: Sequence[str]) -> dict[str, Any]:
             _table("sources", exported.SOURCE, "id", []),
             _table("quantities", exported.QUANTITY, "quantity", []),
             _table("words", exported.WORD, ["vocabulary", "word"], []),
-            *(_records(name) for name in ("alloys", "solders")),
+            *(_records(name) for name in ("alloys", "solders", "faults", "cautions")),
         ],
     }
 

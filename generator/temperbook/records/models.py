@@ -181,13 +181,15 @@ class ChartGroup(Strict):
 
 
 class Chart(Record):
-    """A chart for the wall or the bench."""
+    """A chart for the wall or the bench. tasks: work whose cautions it carries where an alloy on
+    it brings them."""
 
     title: Text
     lead: Text
     about: Text
     landmarks: dict[str, Text]
     groups: list[ChartGroup]
+    tasks: list[Text] = []
     cautions: list[Text]
 
 

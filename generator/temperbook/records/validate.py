@@ -41,6 +41,9 @@ def problems(library: Library) -> list[Problem]:
             found += _family(document, ("applies", "families", position), family, vocabulary)
         for position, sign in enumerate(caution.signs):
             found += _word(document, ("signs", position), sign, "sign", vocabulary)
+        found += _tasks(document, caution.tasks, vocabulary)
+    for chart_id, chart in library.charts.items():
+        found += _tasks(library.document(chart_id, "charts"), chart.tasks, vocabulary)
     for source_id, source in library.sources.items():
         document = library.document(source_id, "sources")
         for key, vocabulary_name in (("kind", "source-kind"), ("read", "read")):
@@ -179,6 +182,11 @@ def _family(document: Document, at: Location, family: str, words: Vocabulary) ->
             needed=nearest(family, allowed),
             mend="correct the family, or add the word to `family` in data/vocabulary/words.yaml",
         )
+
+
+def _tasks(document: Document, tasks: Iterable[str], words: Vocabulary) -> Iterator[Problem]:
+    for position, task in enumerate(tasks):
+        yield from _word(document, ("tasks", position), task, "task", words)
 
 
 def _word(

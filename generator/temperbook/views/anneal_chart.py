@@ -11,7 +11,6 @@ from temperbook.records.figures import Figure
 from temperbook.records.models import Alloy, Chart
 from temperbook.views import formatting, pages
 from temperbook.views.formatting import MARKS, number
-from temperbook.views.pages import CautionShown
 
 # What the sign of each way to cool means, in words short enough for a legend.
 COOLING = {
@@ -62,6 +61,17 @@ class ObserverLane:
 
 
 @dataclass(frozen=True)
+class ChartCaution:
+    """A caution on the chart. name: empty where it holds for all work. alloys: those that bring it,
+    by id; none where it stands on every sheet."""
+
+    signal: str
+    name: str
+    quick: str
+    alloys: frozenset[str]
+
+
+@dataclass(frozen=True)
 class AnnealChart:
     """What the chart says, whatever the paper."""
 
@@ -71,7 +81,7 @@ class AnnealChart:
     groups: list[ChartGroupShown]
     observers: list[ObserverLane]
     margin: float
-    cautions: list[CautionShown]
+    cautions: list[ChartCaution]
     legend: list[tuple[str, str]]
     cooling: list[tuple[str, str]]
     notes: list[str]
@@ -95,13 +105,24 @@ def shown(chart: Chart, alloys: Sequence[Alloy], handbook: Handbook) -> AnnealCh
             for name, names in colour_names.observers(handbook.library)
         ],
         margin=margin,
-        cautions=pages.cautions(chart.cautions, handbook),
+        cautions=_cautions(chart, alloys, handbook),
         legend=pages.legend(),
         cooling=_cooling(alloys),
         notes=_notes(margin),
         edition=f"{edition.name}, {edition.date}",
         address=f"{edition.address}wall-charts/{chart.id}/",
     )
+
+
+def _cautions(chart: Chart, alloys: Sequence[Alloy], handbook: Handbook) -> list[ChartCaution]:
+    found = []
+    for caution in handbook.cautions_on(chart, alloys):
+        head = pages.caution(caution)
+        named = caution.id in chart.cautions
+        bringing = [] if named else [a.id for a in alloys if caution in handbook.cautions_of[a.id]]
+        name = "" if named else head.name
+        found.append(ChartCaution(head.signal, name, head.quick, frozenset(bringing)))
+    return found
 
 
 def _cooling(alloys: Sequence[Alloy]) -> list[tuple[str, str]]:

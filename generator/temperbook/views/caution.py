@@ -71,12 +71,12 @@ def shown(record: Caution, handbook: Handbook) -> CautionPage:
         packs=[
             Link(p.title, routes.page("packs", i))
             for i, p in library.packs.items()
-            if record.id in p.cautions
+            if record in handbook.cautions_in(p)
         ],
         charts=[
             Link(c.title, routes.page("charts", i))
             for i, c in library.charts.items()
-            if record.id in c.cautions
+            if record in handbook.cautions_on(c, library.alloys.values())
         ],
     )
 

@@ -39,6 +39,8 @@ OFFERED = {
     "sources.csv": "every work",
     "alloys.json": "each alloy with all provenance",
     "solders.json": "each solder likewise",
+    "faults.json": "each fault: causes, checks, remedies",
+    "cautions.json": "each caution, and what carries it",
     "quantities.csv": "what each quantity means",
     "words.csv": "the closed words",
     "datapackage.json": "a description of every column",
@@ -94,7 +96,7 @@ def alloy(record: Alloy, handbook: Handbook) -> dict[str, Any]:
     """An alloy with every figure and statement, each with its whole provenance."""
     library = handbook.library
     stated = {
-        place: _provenance(said, library)
+        place: provenance_of(said, library)
         for place, said in statements(record)
         if place != "remarks"
     }
@@ -108,9 +110,9 @@ def alloy(record: Alloy, handbook: Handbook) -> dict[str, Any]:
         "composition": dict(record.composition),
         "composition_source": stated["composition"],
         "subjects": list(record.subjects),
-        "figures": _figures(record.id, handbook),
+        "figures": figures_of(record.id, handbook),
         **{key: _rule(record, key, stated) for key in RULES},
-        "remarks": _remarks(record.remarks, library),
+        "remarks": remarks_of(record.remarks, library),
         "cautions": [caution.id for caution in handbook.cautions_of[record.id]],
     }
 
@@ -125,21 +127,23 @@ def solder(record: Solder, handbook: Handbook) -> dict[str, Any]:
         "about": record.about,
         "melt": record.melt,
         "composition": dict(record.composition),
-        "composition_source": _provenance(record.composition_source, library),
+        "composition_source": provenance_of(record.composition_source, library),
         "joins": list(record.joins),
-        "figures": _figures(record.id, handbook),
-        "remarks": _remarks(record.remarks, library),
+        "figures": figures_of(record.id, handbook),
+        "remarks": remarks_of(record.remarks, library),
         "cautions": [caution.id for caution in handbook.cautions_of[record.id]],
     }
 
 
-def _figures(record_id: str, handbook: Handbook) -> list[dict[str, Any]]:
+def figures_of(record_id: str, handbook: Handbook) -> list[dict[str, Any]]:
+    """The figures of a record, each with its whole provenance."""
     found = (called for called in handbook.figures.values() if called.record == record_id)
     return [_figure(called, handbook.library) for called in found]
 
 
-def _remarks(remarks: list[Remark], library: Library) -> list[dict[str, Any]]:
-    return [{"text": remark.text, **_provenance(remark, library)} for remark in remarks]
+def remarks_of(remarks: list[Remark], library: Library) -> list[dict[str, Any]]:
+    """Remarks, each with its whole provenance."""
+    return [{"text": remark.text, **provenance_of(remark, library)} for remark in remarks]
 
 
 def _figure(called: Called, library: Library) -> dict[str, Any]:
@@ -153,7 +157,7 @@ def _figure(called: Called, library: Library) -> dict[str, Any]:
         found |= {"formula": figure.formula, "inputs": dict(figure.inputs)}
     return {
         **found,
-        **_provenance(figure, library),
+        **provenance_of(figure, library),
         "grade": grades.best(figure.from_, library) or None,
     }
 
@@ -163,7 +167,8 @@ def _rule(record: Alloy, key: str, stated: dict[str, Any]) -> dict[str, Any] | N
     return {"rule": rule.rule, **stated[key]} if rule else None
 
 
-def _provenance(said: Provenance, library: Library) -> dict[str, Any]:
+def provenance_of(said: Provenance, library: Library) -> dict[str, Any]:
+    """Where a statement comes from: how, rows, sources, why."""
     return {
         "how": said.how,
         "from": list(said.from_),

@@ -68,7 +68,7 @@ def shown(pack: Pack, handbook: Handbook) -> PackShown:
             for t in texts
         ],
         exercises=[_exercise(e, handbook) for e in pack.exercises],
-        cautions=[caution.shown(library.cautions[i], handbook) for i in pack.cautions],
+        cautions=[caution.shown(c, handbook) for c in handbook.cautions_in(pack)],
         signed=pack.signed,
         glossary=sections.terms(handbook, pack.glossary),
         sources=_sources(texts, handbook),

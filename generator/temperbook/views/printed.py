@@ -27,6 +27,7 @@ def all_pages(handbook: Handbook) -> list[Page]:
 
 
 def _charts(handbook: Handbook) -> list[Page]:
+    every = list(handbook.library.alloys.values())
     alloys = [Link(a.name, routes.page("alloys", i)) for i, a in handbook.library.alloys.items()]
     some = ",".join(list(handbook.library.alloys)[-2:])
     return [
@@ -38,7 +39,7 @@ def _charts(handbook: Handbook) -> list[Page]:
                 f"{chart.title}: {chart.lead.lower()}",
                 chart.about,
                 f"temperbook chart {chart_id} --paper a3 --alloys {some}",
-                pages.cautions(chart.cautions, handbook),
+                [pages.caution(c) for c in handbook.cautions_on(chart, every)],
                 alloys=alloys,
             ),
             chart.about,
@@ -57,7 +58,7 @@ def _packs(handbook: Handbook) -> list[Page]:
                 pack.title,
                 f"{pack.subtitle}. {pack.for_}",
                 f"temperbook pack {pack_id} --paper a4",
-                pages.cautions(pack.cautions, handbook),
+                [pages.caution(c) for c in handbook.cautions_in(pack)],
                 contents=[handbook.library.prose[c].title for c in pack.chapters],
             ),
             pack.subtitle,

@@ -7,6 +7,7 @@ from typing import Any
 
 from temperbook.drawing import pictures
 from temperbook.drawing.pictures import PictureFacts
+from temperbook.drawing.signs import SIGNS
 from temperbook.outputs.typeset.compile import picture_data
 from temperbook.views.pack import PackShown
 from temperbook.views.prose import Passage
@@ -20,6 +21,8 @@ def data(said: PackShown, size: str, facts: PictureFacts) -> dict[str, Any]:
     plain = asdict(said)
     for chapter, shown in zip(plain["chapters"], said.chapters, strict=True):
         chapter["passages"] = [_passage(passage, facts) for passage in shown.passages]
+    for caution in plain["cautions"]:
+        caution["drawn"] = [picture_data(SIGNS[sign]()) for sign, _ in caution["signs"]]
     return {**plain, "width": width, "height": height}
 
 
