@@ -19,8 +19,9 @@ from temperbook.drawing.shapes import (
 )
 
 # The scheme's one heat; that of a black body as dim as a clean face at the one heat (about four
-# parts in a hundred, what bright silver gives); and an unlit shop [degC].
-ONE_HEAT, SHOWN_BY_CLEAN, UNLIT = 700, 585, 400
+# parts in a hundred, what bright silver gives); an unlit shop; and rays light enough to be seen in
+# grey [degC].
+ONE_HEAT, SHOWN_BY_CLEAN, UNLIT, RAYS = 700, 585, 400, 1000
 
 
 def bright_and_black(colour: Callable[[float], str]) -> Picture:
@@ -33,7 +34,7 @@ def bright_and_black(colour: Callable[[float], str]) -> Picture:
     shapes += [Line(x, top + 18, x + 4, top + 12, "ash", HAIRLINE) for x in (88.0, 90.0, 93.5)]
     # rays say "glows" where colour does not, as in quench-choices
     rays = [(15.0 + 6 * n, y) for n in range(7) for y in (top + 5.2, top + 22.2)]
-    shapes += [Line(x, y, x, y + 2.6, "ash", LINE) for x, y in rays]
+    shapes += [Line(x, y, x, y + 2.6, colour(RAYS), 2 * LINE) for x, y in rays]
     shapes.append(label(WIDE / 2, 7, "one and the same heat", bold=True, anchor="middle"))
     for x, way in ((33.0, -1), (87.0, 1)):
         shapes.append(Line(WIDE / 2 + way * 20, 5.8, x, 5.8, "ink", HAIRLINE))
@@ -53,8 +54,8 @@ def bright_and_black(colour: Callable[[float], str]) -> Picture:
         bottom + 23,
         tuple(shapes),
         "A scheme: two strips side by side in a dim shop, at one and the same heat. The "
-        "oxidised one glows a clear dull red. The clean, bright one is nearly as dark as the "
-        "shop round it. So a clean piece looks far cooler than it is.",
+        "oxidised one glows a clear dull red, with rays about it. The clean, bright one is nearly "
+        "as dark as the shop round it. So a clean piece looks far cooler than it is.",
     )
 
 

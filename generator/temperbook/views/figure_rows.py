@@ -130,7 +130,9 @@ def _reading(row: Evidence, handbook: Handbook, about: str) -> Reading:
 
 def _worded(row: Evidence, words: Mapping[str, str]) -> str:
     said = words.get(row.word, row.word)
-    return f"{said} ({row.printed_value})" if row.printed_value else said
+    return (
+        f"{said} ({row.printed_value})" if said and row.printed_value else said or row.printed_value
+    )
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,5 @@
-"""Signs of the open standards, drawn here from their published descriptions, by their ids.
+"""Signs of the open standards, drawn here after what they show, by their ids. Where that was read
+stands in `data/subjects/bench/safety-signs.yaml`.
 
 No claim of conformity: neither the colours nor the proportions are the standards' own.
 """

@@ -1,9 +1,9 @@
-"""First-aid signs: a filled square under a symbol, after ISO 7010's published names."""
+"""First-aid signs: a filled square under a symbol, after ISO 7010."""
 
 from __future__ import annotations
 
-from temperbook.drawing.pen import disc, drawn, filled
-from temperbook.drawing.shapes import Picture, Rect
+from temperbook.drawing.pen import disc, filled
+from temperbook.drawing.shapes import Picture, Rect, Shape
 from temperbook.drawing.signs.frames import first_aid
 
 
@@ -17,16 +17,22 @@ def cross() -> Picture:
 
 def eyewash() -> Picture:
     """Eyewash station (E011)."""
+    spray: list[Shape] = []
+    for y, many, step in ((25.0, 4, 2.2), (22.2, 5, 2.9), (19.4, 6, 3.5), (16.8, 2, 17.6)):
+        spray += [disc(17 + step * (n - (many - 1) / 2), y, 0.75, "paper") for n in range(many)]
     return first_aid(
         [
-            filled("M 6 14 Q 20 2 34 14 Q 20 25 6 14", "paper"),
-            disc(20, 13.6, 4.6),
-            disc(20, 13.6, 2.0, "paper"),
-            drawn("M 14 34 C 14 28 13 24 10.4 21.4", 1.7, "paper"),
-            drawn("M 26 34 C 26 28 27 24 29.6 21.4", 1.7, "paper"),
-            drawn("M 18 34 C 18 29.6 17.8 26 17.2 22.6", 1.7, "paper"),
-            drawn("M 22 34 C 22 29.6 22.2 26 22.8 22.6", 1.7, "paper"),
-            Rect(10, 33.4, 20, 2.4, "paper"),
+            filled("M 5.4 10.8 Q 14.6 0.4 23.8 10.8 Q 14.6 20.6 5.4 10.8", "paper"),
+            disc(14.6, 10.6, 3.9),
+            disc(14.6, 10.6, 1.8, "paper"),
+            *spray,
+            filled(
+                "M 10.6 27.4 L 23.4 27.4 Q 23.4 31.4 19.2 32 L 19.2 36 L 14.8 36 L 14.8 32 "
+                "Q 10.6 31.4 10.6 27.4",
+                "paper",
+            ),
+            Rect(29.9, 5.6, 2.8, 9.4, "paper"),
+            Rect(26.6, 8.9, 9.4, 2.8, "paper"),
         ],
-        "Eyewash station (E011): jets of water rise from a basin to an eye.",
+        "Eyewash station (E011): drops rise from a bowl to an open eye, a small cross beside it.",
     )

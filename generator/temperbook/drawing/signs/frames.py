@@ -1,6 +1,6 @@
 """The frames of the signs: their shape tells the kind, so that no colour is needed.
 
-Drawn after the published descriptions of the kinds (ISO 3864-1, GHS). No claim of conformity: no
+Drawn after the shapes that laws and agencies name for the kinds. No claim of conformity: no
 standard colours and no standard proportions.
 """
 

@@ -1,4 +1,4 @@
-"""GHS pictograms: a square on its point about a symbol, after their published names."""
+"""GHS pictograms: a square on its point about a symbol, after what agencies say they show."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ def flame_over_circle() -> Picture:
     """Flame over circle (GHS03)."""
     return diamond(
         placed(symbols.flame_over_circle(), 20, 19.0, 0.96),
-        "Flame over circle (GHS03), oxidising: a flame that stands on a ring.",
+        "Flame over circle (GHS03), oxidising: a ring on a line with flames on top of it.",
     )
 
 
@@ -35,16 +35,17 @@ def gas_cylinder() -> Picture:
 def corrosion() -> Picture:
     """Corrosion (GHS05)."""
     return diamond(
-        placed(symbols.corrosion(), 19.4, 19.8, 0.86),
-        "Corrosion (GHS05): two vessels drip, one on a slab and one on a hand, and both are eaten.",
+        placed(symbols.corrosion(), 20, 18.4, 0.78),
+        "Corrosion (GHS05): one tube drips on a piece of metal, another on a hand, and both are "
+        "eaten.",
     )
 
 
 def skull() -> Picture:
     """Skull and crossbones (GHS06)."""
     return diamond(
-        placed(symbols.skull(), 20, 17.4, 0.9),
-        "Skull and crossbones (GHS06), poisonous at once: a skull above two crossed bones.",
+        placed(symbols.skull(), 20, 18.4, 0.86),
+        "Skull and crossbones (GHS06), poisonous at once: a skull, two crossed bones behind it.",
     )
 
 
@@ -58,11 +59,11 @@ def exclamation() -> Picture:
 
 def health() -> Picture:
     """Health hazard (GHS08)."""
-    star = filled(symbols.burst(8, 5.4, 2.0), "paper")
+    star = filled(symbols.burst(6, 6.2, 2.0), "paper")
     return diamond(
-        [*placed(symbols.bust(), 20, 19.2, 0.84), *placed([star], 20, 24.2, 0.78)],
-        "Health hazard (GHS08), harm that may come late: head and shoulders with a star bursting "
-        "on the chest.",
+        [*placed(symbols.bust(), 20, 20.4, 0.98), *placed([star], 20, 23.8, 0.94)],
+        "Health hazard (GHS08), harm that may come late: head and trunk with a light star that "
+        "spreads over the chest.",
     )
 
 
@@ -81,10 +82,9 @@ def environment() -> Picture:
         ),
         disc(19.6, 26.6, 0.8, "paper"),
         Line(21.8, 24.6, 22.2, 28.6, "paper", 0.6),
-        capsule(17, 31.6, 23, 31.6, 0.5),
+        capsule(15.6, 31.0, 24.4, 31.0, 0.5),
     ]
     return diamond(
         scene,
-        "Environment (GHS09), harmful to life in water: a bare tree on a bank and a dead fish in "
-        "the water beside it.",
+        "Environment (GHS09), harmful to life in water: a tree without leaves, and a dead fish.",
     )

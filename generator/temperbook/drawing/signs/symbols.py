@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from temperbook.drawing.pen import capsule, disc, drawn, filled, placed
-from temperbook.drawing.shapes import Line, Rect, Role, Shape
+from temperbook.drawing.shapes import Line, Polygon, Rect, Role, Shape
 
 
 def flame(role: Role = "ink", ground: Role = "paper") -> list[Shape]:
@@ -36,11 +37,11 @@ def flame_over_circle(role: Role = "ink", ground: Role = "paper") -> list[Shape]
 
 
 def skull(role: Role = "ink", ground: Role = "paper") -> list[Shape]:
-    """A skull above two crossed bones."""
+    """A skull from the front, two long bones crossed behind it."""
     bones: list[Shape] = []
     for way in (-1.0, 1.0):
-        bones.append(capsule(-9 * way, 3.0, 9 * way, 9.2, 1.05, role))
-        for x, y in ((-9.3, 2.0), (-9.7, 4.0), (9.3, 10.2), (9.7, 8.2)):
+        bones.append(capsule(-9 * way, 1.0, 9 * way, 8.0, 1.05, role))
+        for x, y in ((-9.2, 0.0), (-9.8, 1.8), (9.2, 9.0), (9.8, 7.2)):
             bones.append(disc(x * way, y, 1.35, role))
     return [
         *bones,
@@ -110,32 +111,31 @@ def cylinder(role: Role = "ink", ground: Role = "paper") -> list[Shape]:
     ]
 
 
-def corrosion(role: Role = "ink") -> list[Shape]:
-    """Two vessels that drip: one on a slab that it eats, one on a hand that it eats."""
+def corrosion(role: Role = "ink", ground: Role = "paper") -> list[Shape]:
+    """Two glass tubes that drip: one on a slab that it eats, one on a hand that it eats."""
     found: list[Shape] = []
-    for x in (-6.0, 6.2):
-        found += [
+    for way in (-1.0, 1.0):
+        tube = [
             drawn(
-                f"M {x - 4.8} -6.6 L {x - 3.6} -9.6 L {x + 3.2} -6.6 L {x + 2.2} -4",
-                0.9,
-                role,
-                fill="paper",
+                "M 9.6 -6.0 L 2.4 -9.0 Q 0.4 -9.6 -0.2 -8.0 Q -0.6 -6.4 1.2 -5.6 L 8.4 -3.0", 1.0
             ),
-            filled(f"M {x - 4.2} -7.4 L {x + 2.6} -5 L {x + 2.2} -4 L {x - 4.8} -6.6", role),
-            capsule(x + 2.2, -2.0, x + 2.2, -1.2, 0.7, role),
-            capsule(x + 2.2, 1.0, x + 2.2, 1.8, 0.7, role),
+            filled("M 9.0 -4.6 L 2.0 -7.4 Q 0.6 -7.8 0.2 -7.0 Q 0 -6.2 1.4 -5.6 L 8.4 -3.0"),
+            drawn("M 10.2 -6.4 L 8.2 -2.4", 1.0),
         ]
+        found += [
+            replace(s, fill=role if s.fill else "", stroke=role if s.stroke else "")
+            for s in placed(tube, 1.4 * way, 0, 1.0, mirror=way < 0)
+            if isinstance(s, Polygon)
+        ]
+        found += [drop(10.4 * way, y, role, 0.8) for y in (-0.6, 3.0)]
+    slab = (
+        "M -14.4 5.6 L -12.4 5.6 L -11.6 8 L -10.6 6.8 L -9.4 8.2 L -8.2 5.6 L -3.2 5.6 L -3.2 10"
+    )
     return [
         *found,
-        filled(
-            "M -11.5 4 L -6.2 4 L -5.4 6 L -4.4 5 L -3.4 6.4 L -2.2 4 L -0.6 4 L -0.6 8 L -11.5 8",
-            role,
-        ),
-        filled(
-            "M 0.8 6.2 Q 0.8 5 2 4.8 L 6.6 4 L 7.4 6 L 8.4 5 L 9.2 6 L 10 4 L 13.2 4 L 13.2 8.4 "
-            "L 8 8.4 L 5.4 7.2 L 1.6 7.4 Q 0.8 7.2 0.8 6.2",
-            role,
-        ),
+        filled(f"{slab} L -14.4 10", role),
+        *placed(reaching(role), 0.8, 7.4, 0.7),
+        filled("M 8.6 4.8 L 9.4 7 L 10.4 6.2 L 11.2 7.4 L 12.4 4.8", ground),
     ]
 
 
@@ -150,10 +150,16 @@ def burst(points: int, outer: float, inner: float) -> str:
 
 
 def bust(role: Role = "ink") -> list[Shape]:
-    """Head and shoulders from the front."""
+    """Head and trunk from the front; the trunk narrows to a point."""
     return [
-        filled("M 0 -10 Q 5 -10 5 -4.6 Q 5 1.4 0 2 Q -5 1.4 -5 -4.6 Q -5 -10 0 -10", role),
-        filled("M -2.4 0 L 2.4 0 L 2.4 3.6 Q 9.6 4.6 10 11 L -10 11 Q -9.6 4.6 -2.4 3.6", role),
+        filled(
+            "M 0 -14 Q 4.8 -14 4.8 -9 Q 4.8 -3.4 0 -2.8 Q -4.8 -3.4 -4.8 -9 Q -4.8 -14 0 -14", role
+        ),
+        filled(
+            "M -2.2 -5 L 2.2 -5 L 2.2 -1.6 Q 9.4 -0.6 10.4 3.2 L 0 14 L -10.4 3.2 Q -9.4 -0.6 -2.2 "
+            "-1.6",
+            role,
+        ),
     ]
 
 
