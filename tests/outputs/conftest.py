@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Mapping
 from pathlib import Path
 
 import pytest
@@ -10,7 +11,7 @@ import pytest
 sys.path.insert(0, str(Path(__file__).parents[1]))  # so that helpers are imported as `outputs.…`
 
 from outputs.building import ROOT, build_site, once, shared
-from outputs.html_tree import Element, read_site
+from outputs.html_tree import Element, Pages
 
 from temperbook.derive.handbook import Handbook
 from temperbook.views import site
@@ -30,6 +31,6 @@ def said(handbook: Handbook) -> list[Page]:
 
 
 @pytest.fixture(scope="session")
-def pages(built: Path) -> dict[str, Element]:
+def pages(built: Path) -> Mapping[str, Element]:
     """Every page by its address below the root: `alloys/silver/sterling-925/`."""
-    return read_site(built)
+    return Pages(built)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
 from pathlib import Path
@@ -85,14 +85,27 @@ def parse(text: str) -> Element:
     return builder.root
 
 
-def read_site(folder: Path) -> dict[str, Element]:
-    """Every page of a site by its address below the root: `alloys/silver/sterling-925/`."""
-    return {
-        path.parent.relative_to(folder).as_posix().removeprefix(".") + "/": parse(
-            path.read_text(encoding="utf-8")
-        )
-        for path in sorted(folder.rglob("index.html"))
-    }
+class Pages(Mapping[str, Element]):
+    """Every page of a site by its address below the root (`alloys/silver/sterling-925/`), read
+    when it is first asked for."""
+
+    def __init__(self, folder: Path) -> None:
+        self._files = {
+            path.parent.relative_to(folder).as_posix().removeprefix(".") + "/": path
+            for path in sorted(folder.rglob("index.html"))
+        }
+        self._read: dict[str, Element] = {}
+
+    def __getitem__(self, address: str) -> Element:
+        if address not in self._read:
+            self._read[address] = parse(self._files[address].read_text(encoding="utf-8"))
+        return self._read[address]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._files)
+
+    def __len__(self) -> int:
+        return len(self._files)
 
 
 def dead_links(pages: dict[str, Element], folder: Path) -> tuple[list[tuple[str, str]], int]:

@@ -4,6 +4,7 @@ say."""
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 
 from outputs.html_tree import Element
 
@@ -29,7 +30,7 @@ def cells(row: Element) -> list[str]:
 
 
 def test_every_alloy_stands_in_every_comparison(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     names = {alloy.name for alloy in handbook.library.alloys.values()}
     for stem in TOPICS:
@@ -43,7 +44,7 @@ def test_every_alloy_stands_in_every_comparison(
 
 
 def test_each_plot_is_followed_by_its_table_and_follows_light_and_dark(
-    pages: dict[str, Element],
+    pages: Mapping[str, Element],
 ) -> None:
     """Colours are roles of the palette; a colour of its own has only the glow of a heat."""
     drawn = 0
@@ -66,7 +67,7 @@ def test_each_plot_is_followed_by_its_table_and_follows_light_and_dark(
 
 
 def test_anneals_in_the_table_are_those_of_the_records(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     found = rows(pages["compare/anneals/"])
     known = 0
@@ -85,7 +86,7 @@ def test_anneals_in_the_table_are_those_of_the_records(
 
 
 def test_limits_are_drawn_on_the_area_and_say_their_own_basis(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     found = rows(pages["compare/limits/"])
     words = {"thickness": "of the thickness", "area": "of the area", "diameter": "of the diameter"}
@@ -99,7 +100,7 @@ def test_limits_are_drawn_on_the_area_and_say_their_own_basis(
 
 
 def test_densities_stand_beside_those_by_mixing(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     """The difference is worked again from the two numbers that stand there."""
     compared = 0
@@ -117,7 +118,7 @@ def test_densities_stand_beside_those_by_mixing(
 
 
 def test_each_rule_of_cooling_gives_its_reason(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     found = rows(pages["compare/cooling/"])
     for alloy in handbook.library.alloys.values():
@@ -126,7 +127,7 @@ def test_each_rule_of_cooling_gives_its_reason(
 
 
 def test_a_solders_margin_is_what_lies_between_it_and_the_metal(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     library = handbook.library
     compared = 0
@@ -151,7 +152,7 @@ def test_a_solders_margin_is_what_lies_between_it_and_the_metal(
 
 
 def test_a_solder_that_poisons_says_so_before_all_else(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     poisoned = [s for s in handbook.library.solders.values() if s.composition.get("Cd")]
     for solder in poisoned:
@@ -161,7 +162,7 @@ def test_a_solder_that_poisons_says_so_before_all_else(
 
 
 def test_tables_lead_to_every_element_and_subject(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     linked = {a.attrs["href"].removeprefix("../") for a in pages["tables/"].one("main").all("a")}
     library = handbook.library
@@ -170,14 +171,14 @@ def test_tables_lead_to_every_element_and_subject(
     assert wanted <= linked
 
 
-def test_an_elements_page_carries_its_cautions(pages: dict[str, Element]) -> None:
+def test_an_elements_page_carries_its_cautions(pages: Mapping[str, Element]) -> None:
     assert "Zinc" in pages["elements/Zn/"].one("h1").text()
     cautions = [s for s in pages["elements/Zn/"].all("section") if s.attrs.get("id") == "cautions"]
     assert "fume" in cautions[0].text().lower()
 
 
 def test_each_figure_says_what_kind_of_source_it_has(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     """The kind of the best source, and whether the work itself was read."""
     library = handbook.library

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 import pytest
 from outputs.building import ALLOYS
 from outputs.html_tree import Element
@@ -16,7 +18,7 @@ MARKS = {"published", "judged", "computed", "practice", "memory"}
 
 @pytest.mark.parametrize("alloy_id", ALLOYS)
 def test_limits_have_a_provenance_or_say_that_none_was_found(
-    alloy_id: str, pages: dict[str, Element], handbook: Handbook
+    alloy_id: str, pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     block = pages[routes.page("alloys", alloy_id)].one("section", "limits")
     limits = block.all("div", "limit")
@@ -38,7 +40,7 @@ def test_limits_have_a_provenance_or_say_that_none_was_found(
 
 @pytest.mark.parametrize("alloy_id", ALLOYS)
 def test_a_reduction_never_stands_without_its_basis(
-    alloy_id: str, pages: dict[str, Element], handbook: Handbook
+    alloy_id: str, pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     block = pages[routes.page("alloys", alloy_id)].one("section", "limits")
     said = block.all("div", "limit")[1].one("dd").text()
@@ -48,7 +50,7 @@ def test_a_reduction_never_stands_without_its_basis(
 
 
 @pytest.mark.parametrize("alloy_id", ALLOYS)
-def test_what_can_hurt_at_once_is_said(alloy_id: str, pages: dict[str, Element]) -> None:
+def test_what_can_hurt_at_once_is_said(alloy_id: str, pages: Mapping[str, Element]) -> None:
     block = pages[routes.page("alloys", alloy_id)].one("section", "limits")
     line = block.one("p", "caution-now")
     signal = line.one("strong", "caution-signal").text()

@@ -7,6 +7,7 @@ import re
 import shutil
 import subprocess
 from collections import Counter
+from collections.abc import Mapping
 from itertools import pairwise
 from pathlib import Path
 from urllib.parse import urljoin, urlsplit
@@ -41,7 +42,7 @@ LARGEST = {"alloy": 400_000, "comparison": 400_000, "sources": 400_000, "section
 
 
 @pytest.fixture(scope="module")
-def everything(built: Path, pages: dict[str, Element]) -> dict[str, Element]:
+def everything(built: Path, pages: Mapping[str, Element]) -> Mapping[str, Element]:
     """Every page and the page for addresses that lead nowhere."""
     return {**pages, "404.html": parse((built / "404.html").read_text(encoding="utf-8"))}
 
@@ -60,13 +61,13 @@ def links(page: Element, address: str) -> set[str]:
     }
 
 
-def every_link(pages: dict[str, Element], kind_of_record: str, record_id: str) -> set[str]:
+def every_link(pages: Mapping[str, Element], kind_of_record: str, record_id: str) -> set[str]:
     address = routes.page(kind_of_record, record_id)
     return links(pages[address].one("main"), address)
 
 
 def test_a_page_for_each_record_and_section(
-    pages: dict[str, Element], handbook: Handbook, built: Path, said: list[Page]
+    pages: Mapping[str, Element], handbook: Handbook, built: Path, said: list[Page]
 ) -> None:
     records = sum(len(handbook.library.records.get(kind, {})) for kind in PAGES_WITH_RECORDS)
     forms = len(register.FORMULAS) + len(plan_form.QUESTIONS)
@@ -76,7 +77,7 @@ def test_a_page_for_each_record_and_section(
 
 
 def test_each_page_says_what_it_is(
-    everything: dict[str, Element], handbook: Handbook, said: list[Page]
+    everything: Mapping[str, Element], handbook: Handbook, said: list[Page]
 ) -> None:
     kinds = {p.address or "/": p.kind for p in said} | {"404.html": "page"}
     titles = Counter(page.one("title").text() for a, page in everything.items() if a != "404.html")
@@ -93,14 +94,14 @@ def test_each_page_says_what_it_is(
     assert not twice, "titles that two pages share"
 
 
-def test_headings_leave_no_level_out(everything: dict[str, Element]) -> None:
+def test_headings_leave_no_level_out(everything: Mapping[str, Element]) -> None:
     for address, page in everything.items():
         levels = [int(e.tag[1]) for e in page.one("main").walk() if re.fullmatch("h[1-6]", e.tag)]
         assert levels[0] == 1, address
         assert all(b <= a + 1 for a, b in pairwise(levels)), (address, levels)
 
 
-def test_nothing_runs_that_is_not_a_file_of_ours(everything: dict[str, Element]) -> None:
+def test_nothing_runs_that_is_not_a_file_of_ours(everything: Mapping[str, Element]) -> None:
     for address, page in everything.items():
         policy = [
             m.attrs["content"]
@@ -127,7 +128,7 @@ def test_nothing_runs_that_is_not_a_file_of_ours(everything: dict[str, Element])
                 assert not element.attrs.get(name, "").lower().startswith(("javascript:", "data:"))
 
 
-def test_no_file_comes_from_a_third_party(everything: dict[str, Element], built: Path) -> None:
+def test_no_file_comes_from_a_third_party(everything: Mapping[str, Element], built: Path) -> None:
     seen = 0
     for address, page in everything.items():
         for element in page.walk():
@@ -147,7 +148,7 @@ def test_no_file_comes_from_a_third_party(everything: dict[str, Element], built:
         assert not re.search(r"https?://", script.read_text(encoding="utf-8")), script.name
 
 
-def test_links_out_leave_no_trace(everything: dict[str, Element], handbook: Handbook) -> None:
+def test_links_out_leave_no_trace(everything: Mapping[str, Element], handbook: Handbook) -> None:
     out = 0
     for address, page in everything.items():
         for a in page.all("a"):
@@ -159,19 +160,21 @@ def test_links_out_leave_no_trace(everything: dict[str, Element], handbook: Hand
     assert out >= sum(bool(s.link) for s in handbook.library.sources.values())
 
 
-def test_each_link_and_anchor_leads_somewhere(everything: dict[str, Element], built: Path) -> None:
+def test_each_link_and_anchor_leads_somewhere(
+    everything: Mapping[str, Element], built: Path
+) -> None:
     wrong, followed = dead_links(everything, built)
     assert not wrong
     assert followed > 20 * len(everything)
 
 
-def test_a_dead_link_is_found(pages: dict[str, Element], built: Path) -> None:
+def test_a_dead_link_is_found(pages: Mapping[str, Element], built: Path) -> None:
     page = parse('<a href="../no/">x</a><a href="../alloys/#no">y</a><img src="z.png">')
     wrong, _ = dead_links({**pages, "made-up/": page}, built)
     assert wrong == [("made-up/", "../no/"), ("made-up/", "../alloys/#no"), ("made-up/", "z.png")]
 
 
-def test_ids_stand_once_and_what_calls_them_finds_them(everything: dict[str, Element]) -> None:
+def test_ids_stand_once_and_what_calls_them_finds_them(everything: Mapping[str, Element]) -> None:
     for address, page in everything.items():
         ids = Counter(e.attrs["id"] for e in page.walk() if "id" in e.attrs)
         assert not {i: n for i, n in ids.items() if n > 1}, address
@@ -187,7 +190,7 @@ def test_ids_stand_once_and_what_calls_them_finds_them(everything: dict[str, Ele
 
 
 def test_an_alloy_leads_to_its_cautions_sources_and_charts(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     for alloy_id, alloy in handbook.library.alloys.items():
         found = every_link(pages, "alloys", alloy_id)
@@ -201,7 +204,7 @@ def test_an_alloy_leads_to_its_cautions_sources_and_charts(
 
 
 def test_a_caution_leads_to_the_alloys_it_is_about(
-    pages: dict[str, Element], handbook: Handbook
+    pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     ruled = 0
     for caution in handbook.library.cautions.values():
@@ -215,7 +218,9 @@ def test_a_caution_leads_to_the_alloys_it_is_about(
     assert ruled >= 3
 
 
-def test_a_source_says_where_each_row_went(pages: dict[str, Element], handbook: Handbook) -> None:
+def test_a_source_says_where_each_row_went(
+    pages: Mapping[str, Element], handbook: Handbook
+) -> None:
     went = 0
     for source_id in handbook.library.sources:
         rows = [r for r in handbook.library.evidence.values() if r.source == source_id]
@@ -236,7 +241,9 @@ def test_a_source_says_where_each_row_went(pages: dict[str, Element], handbook: 
     assert went > 500
 
 
-def test_each_figure_of_an_alloy_has_its_row(pages: dict[str, Element], handbook: Handbook) -> None:
+def test_each_figure_of_an_alloy_has_its_row(
+    pages: Mapping[str, Element], handbook: Handbook
+) -> None:
     for address, called in handbook.figures.items():
         page, _, anchor = routes.figure(address, handbook.library).partition("#")
         rows = [e for e in pages[page].all("tr") if e.attrs.get("id") == anchor]
@@ -246,13 +253,13 @@ def test_each_figure_of_an_alloy_has_its_row(pages: dict[str, Element], handbook
         assert rows[0].one("th").text() == quantity.label, address
 
 
-def test_pages_stay_small(pages: dict[str, Element], built: Path) -> None:
+def test_pages_stay_small(pages: Mapping[str, Element], built: Path) -> None:
     for address, page in pages.items():
         most = LARGEST.get(kind(page), LARGEST["section"])
         assert (built / address.lstrip("/") / "index.html").stat().st_size < most, address
 
 
-def test_papers_and_previews_are_offered(pages: dict[str, Element], built: Path) -> None:
+def test_papers_and_previews_are_offered(pages: Mapping[str, Element], built: Path) -> None:
     charts, packs = pages["wall-charts/anneal/"], pages["reading-packs/first-week/"]
     for page, folder, offered in (
         (charts, "wall-charts/anneal", 2),
@@ -273,7 +280,7 @@ def test_papers_and_previews_are_offered(pages: dict[str, Element], built: Path)
         assert image.attrs.get("loading") == "lazy"
 
 
-def test_the_search_index_holds_every_page(pages: dict[str, Element], built: Path) -> None:
+def test_the_search_index_holds_every_page(pages: Mapping[str, Element], built: Path) -> None:
     index = json.loads((built / "search/search_index.json").read_text(encoding="utf-8"))
     locations = {doc["location"].split("#")[0] or "/" for doc in index["docs"]}
     assert locations == set(pages)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import shlex
+from collections.abc import Mapping
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
 from outputs.building import once, shared, small_site
-from outputs.html_tree import Element, dead_links, read_site
+from outputs.html_tree import Element, Pages, dead_links
 from outputs.pdf_reading import read, squeezed
 
 from temperbook.cli import main
@@ -25,8 +26,8 @@ def built_small(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 @pytest.fixture(scope="session")
-def small_pages(built_small: Path) -> dict[str, Element]:
-    return read_site(built_small / "site")
+def small_pages(built_small: Path) -> Mapping[str, Element]:
+    return Pages(built_small / "site")
 
 
 @pytest.fixture(scope="session")
@@ -35,7 +36,7 @@ def small_handbook(built_small: Path) -> Handbook:
 
 
 def test_every_page_is_there_and_leads_only_to_others(
-    small_pages: dict[str, Element], small_handbook: Handbook, built_small: Path
+    small_pages: Mapping[str, Element], small_handbook: Handbook, built_small: Path
 ) -> None:
     assert set(small_pages) == {p.address or "/" for p in site.all_pages(small_handbook)}
     wrong, followed = dead_links(small_pages, built_small / "site")
@@ -44,7 +45,7 @@ def test_every_page_is_there_and_leads_only_to_others(
 
 
 def test_no_record_of_the_real_handbook_is_named(
-    small_pages: dict[str, Element], handbook: Handbook
+    small_pages: Mapping[str, Element], handbook: Handbook
 ) -> None:
     alloys = handbook.library.alloys.values()
     names = {n for a in alloys for n in (a.name, a.id, a.id.split("/")[1]) if len(n) > 6}
@@ -54,7 +55,7 @@ def test_no_record_of_the_real_handbook_is_named(
 
 
 def test_every_command_that_a_page_shows_works(
-    small_pages: dict[str, Element], built_small: Path, tmp_path: Path
+    small_pages: Mapping[str, Element], built_small: Path, tmp_path: Path
 ) -> None:
     shown = [
         shlex.split(code.text())
