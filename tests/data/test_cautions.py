@@ -12,8 +12,10 @@ import pytest
 
 from temperbook.checks.evidence_grade_suffices import SAFE
 from temperbook.derive.cautions import applies, of_alloy
+from temperbook.derive.handbook import Handbook
 from temperbook.records.load import Library
 from temperbook.records.models import Alloy, Solder
+from temperbook.views import caution as view
 
 # Element, least share [mass percent] from which metal carries the cautions.
 RULES = [
@@ -172,3 +174,11 @@ def test_signal_words_are_defined_by_a_standard(library: Library) -> None:
         assert [r for r in said if r.text.startswith(f"{word}:")], word
     rows = [library.evidence[i] for remark in said for i in remark.from_]
     assert {library.sources[row.source].kind for row in rows} == {"standard"}
+
+
+def test_first_aid_is_read_a_sentence_at_a_time(handbook: Handbook) -> None:
+    for caution in handbook.library.cautions.values():
+        lines = view.shown(caution, handbook).first_aid
+        assert " ".join(lines) == (caution.first_aid or ""), caution.id
+        assert all(line.endswith(".") and line.count(". ") == 0 for line in lines), caution.id
+    assert len(view.shown(handbook.library.cautions["propane"], handbook).first_aid) >= 5

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from temperbook.derive.cautions import rank
@@ -22,7 +23,7 @@ class CautionPage:
     signs: list[tuple[str, str]]
     faults: list[Link]
     avoid: list[str]
-    first_aid: str
+    first_aid: list[str]
     decides: str
     tasks: list[str]
     groups: list[Group]
@@ -58,7 +59,7 @@ def shown(record: Caution, handbook: Handbook) -> CautionPage:
             if record.id in f.cautions
         ],
         avoid=record.avoid,
-        first_aid=record.first_aid or "",
+        first_aid=sentences(record.first_aid or ""),
         decides=record.decides,
         tasks=record.tasks,
         groups=figure_rows.groups(record.id, record.figures, handbook),
@@ -79,6 +80,11 @@ def shown(record: Caution, handbook: Handbook) -> CautionPage:
             if record in handbook.cautions_on(c, library.alloys.values())
         ],
     )
+
+
+def sentences(text: str) -> list[str]:
+    """A text by its sentences, so that whoever needs help reads a line at a time."""
+    return re.split(r"(?<=\.) (?=[A-Z])", text) if text else []
 
 
 def listed(handbook: Handbook) -> list[CautionShown]:
