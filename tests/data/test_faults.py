@@ -5,8 +5,10 @@ from __future__ import annotations
 import re
 
 from temperbook.derive import faults
+from temperbook.derive.handbook import Handbook
 from temperbook.drawing.pictures import PICTURES
 from temperbook.records.load import Library
+from temperbook.views import fault as view
 
 ASKED = 45
 # What the issue names; each must be a fault of its own.
@@ -76,3 +78,16 @@ def test_texts_of_faults_are_short_and_type_no_numbers(library: Library) -> None
 def test_kindred_faults_name_each_other_and_never_themselves(library: Library) -> None:
     for fault_id, fault in library.faults.items():
         assert fault_id not in fault.see
+
+
+def test_the_caution_on_top_is_the_first_that_hurts_at_once(handbook: Handbook) -> None:
+    """Not the gravest: a caution on arsenic does not head every crack in hot metal."""
+    for fault in handbook.library.faults.values():
+        at_once = [i for i in fault.cautions if handbook.library.cautions[i].immediate]
+        assert at_once, fault.id
+        urgent = view.shown(fault, handbook).urgent
+        assert urgent is not None
+        assert urgent.name == handbook.library.cautions[at_once[0]].name, fault.id
+    hot = view.shown(handbook.library.faults["hot-short"], handbook)
+    assert hot.urgent is not None
+    assert hot.urgent.name == "Hot metal that no longer glows"

@@ -103,7 +103,7 @@ class Fault(Record):
 
     when: words of the work in which it shows. looks: words for what it looks like. save: whether
     the piece can be saved, by rule. numbers: addresses of figures that belong to it. prone: the
-    alloys that it is likeliest in.
+    alloys that it is likeliest in. cautions: the first that hurts at once stands on top.
     """
 
     name: Text

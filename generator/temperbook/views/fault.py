@@ -63,6 +63,7 @@ class FaultShown:
     numbers: list[tuple[str, Cell]]
     prone: list[Link]
     see: list[Link]
+    urgent: CautionShown | None
     cautions: list[CautionShown]
     readings: list[Reading]
     legend: list[tuple[str, str]]
@@ -97,10 +98,18 @@ def shown(fault: Fault, handbook: Handbook) -> FaultShown:
         numbers=[_number(call, handbook) for call in fault.numbers],
         prone=[_link(a) for a in library.alloys.values() if faults.meant(fault.prone, a)],
         see=[Link(library.faults[i].name, routes.page("faults", i)) for i in fault.see],
+        urgent=_urgent(fault, handbook),
         cautions=pages.cautions(fault.cautions, handbook),
         readings=figure_rows.readings(_rows(fault, handbook), handbook, fault.id),
         legend=pages.legend(),
     )
+
+
+def _urgent(fault: Fault, handbook: Handbook) -> CautionShown | None:
+    """The caution that stands on top: the first that the record names of those that hurt at
+    once."""
+    named = (pages.caution(handbook.library.cautions[i]) for i in fault.cautions)
+    return next((caution for caution in named if caution.immediate), None)
 
 
 def _rows(fault: Fault, handbook: Handbook) -> list[Evidence]:
