@@ -11,7 +11,7 @@ from temperbook.views.pages import CautionShown, Link, Page
 
 @dataclass(frozen=True)
 class PrintedShown:
-    """What such a page says."""
+    """What such a page says. brought: cautions that come with what is in its alloys."""
 
     title: str
     about: str
@@ -19,6 +19,7 @@ class PrintedShown:
     cautions: list[CautionShown]
     alloys: list[Link] = field(default_factory=list)
     contents: list[str] = field(default_factory=list)
+    brought: list[CautionShown] = field(default_factory=list)
 
 
 def all_pages(handbook: Handbook) -> list[Page]:
@@ -39,8 +40,13 @@ def _charts(handbook: Handbook) -> list[Page]:
                 f"{chart.title}: {chart.lead.lower()}",
                 chart.about,
                 f"temperbook chart {chart_id} --paper a3 --alloys {some}",
-                [pages.caution(c) for c in handbook.cautions_on(chart, every)],
+                pages.cautions(chart.cautions, handbook),
                 alloys=alloys,
+                brought=[
+                    pages.caution(c)
+                    for c in handbook.cautions_on(chart, every)
+                    if c.id not in chart.cautions
+                ],
             ),
             chart.about,
         )
