@@ -3,7 +3,9 @@ address."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
+from typing import Literal
 
 from temperbook.drawing import lettering, marks, qr, text_flow
 from temperbook.drawing.anneal_layout import MARGIN, Axis, Colour, glow_stops
@@ -14,6 +16,9 @@ from temperbook.views.anneal_chart import AnnealChart, ChartCaution, ChartRow, O
 PITCH = 1.55  # of the height of a note's capital
 OBSERVED = (400.0, 1100.0)  # degC that the observers' lanes span
 QR = 22.0  # mm
+WORDS = ("DANGER", "WARNING", "CAUTION")
+SIGNAL = re.compile(f"({'|'.join(WORDS)})(?=[,:])")
+HEAVIER = 2.0  # mm by which heavy signal words may lengthen a line
 LIGHT_TEXT_BELOW = 850  # degC up to which figures on the glow are light
 
 
@@ -43,7 +48,7 @@ class Foot:
             shapes += self._legend(line, base)
             base += self.pitch
         for text in self.lines:
-            shapes.append(Text(MARGIN, base, text, self.note, most=self.text_width + 1))
+            shapes += self._said(text, base)
             base += self.pitch
         corner = self.width - MARGIN - QR
         return [*shapes, *qr.code(self.chart.address, corner, height - MARGIN - QR, QR)]
@@ -55,7 +60,16 @@ class Foot:
         address = self.chart.address.removeprefix("https://")
         sheet = f"Read at {metres} m. {self.chart.edition}. {address}"
         sentences = [*(s.rstrip(".") + "." for s in said), *self.chart.notes, sheet]
-        return text_flow.lines(" ".join(sentences), self.note, self.text_width)
+        return text_flow.lines(" ".join(sentences), self.note, self.text_width - HEAVIER)
+
+    def _said(self, text: str, base: float) -> list[Shape]:
+        """A line of the notes, its signal words heavy."""
+        x, shapes = MARGIN, list[Shape]()
+        for piece in filter(None, SIGNAL.split(text)):
+            weight: Literal[400, 800] = 800 if piece in WORDS else 400
+            shapes.append(Text(x, base, piece.strip(), self.note, weight))
+            x += lettering.width(piece, self.note, weight)
+        return shapes
 
     def _legend_lines(self) -> list[list[tuple[str, str]]]:
         items = [
