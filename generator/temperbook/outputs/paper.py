@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
+from typing import TypeAlias
 
 from temperbook.derive.handbook import Handbook
 from temperbook.drawing import anneal_sheet, paper, picture_facts
@@ -21,7 +22,7 @@ from temperbook.views.pages import Link
 CHART_PAPERS = ("a4", "a3")
 PACK_PAPERS = ("a4", "letter")
 SHEET_PAPERS = ("a4", "letter")
-AT_ONCE = 2  # job sheets that are set beside one another
+AT_ONCE = 2  # papers that are set beside one another
 
 
 @dataclass(frozen=True)
@@ -41,6 +42,10 @@ class Papers:
 
     files: dict[str, bytes]
     by_page: dict[str, list[Printed]]
+
+
+Made: TypeAlias = tuple[Printed, dict[str, bytes]]
+Make: TypeAlias = Callable[[Handbook, str, str], Made]
 
 
 def chart_sheets(
@@ -71,73 +76,62 @@ def sheet_pdf(handbook: Handbook, route_id: str, size: str) -> bytes:
 
 
 def all_papers(handbook: Handbook, tell: Callable[[str], None] = lambda text: None) -> Papers:
-    """Every chart at A4 and A3 with previews, and every pack and route at A4 and Letter."""
+    """Every chart at A4 and A3 with previews, and every pack and route at A4 and Letter, some at
+    once: each is set by a process of its own."""
+    library = handbook.library
+    wanted: list[tuple[Make, str, str]] = [
+        *((_chart, chart_id, size) for chart_id in library.charts for size in CHART_PAPERS),
+        *((_pack, pack_id, size) for pack_id in library.packs for size in PACK_PAPERS),
+        *((_job_sheet, route_id, size) for route_id in route.of(handbook) for size in SHEET_PAPERS),
+    ]
+    tell(f"{len(wanted)} papers")
+    with ThreadPoolExecutor(AT_ONCE) as pool:
+        made = list(pool.map(lambda one: one[0](handbook, one[1], one[2]), wanted))
     files: dict[str, bytes] = {}
     by_page: dict[str, list[Printed]] = {}
-    for chart_id in handbook.library.charts:
-        tell(f"chart {chart_id}")
-        folder = routes.page("charts", chart_id)
-        by_page[folder] = [_chart(handbook, chart_id, size, folder, files) for size in CHART_PAPERS]
-    for pack_id in handbook.library.packs:
-        tell(f"pack {pack_id}")
-        folder = routes.page("packs", pack_id)
-        by_page[folder] = [_pack(handbook, pack_id, size, folder, files) for size in PACK_PAPERS]
-    if route.of(handbook):
-        tell("job sheets")
-        by_page |= _job_sheets(handbook, files)
+    for printed, found in made:
+        files |= found
+        by_page.setdefault(printed.href.rsplit("/", 1)[0] + "/", []).append(printed)
     return Papers(files, by_page)
 
 
-def _job_sheets(handbook: Handbook, files: dict[str, bytes]) -> dict[str, list[Printed]]:
-    """The job sheets of every route, set some at once: each has a process of its own."""
-    wanted = [(route_id, size) for route_id in route.of(handbook) for size in SHEET_PAPERS]
-    with ThreadPoolExecutor(AT_ONCE) as pool:
-        made = pool.map(lambda one: sheet_pdf(handbook, *one), wanted)
-    found: dict[str, list[Printed]] = {}
-    for (route_id, size), content in zip(wanted, made, strict=True):
-        folder = routes.page("routes", route_id)
-        href = f"{folder}{route_id}-{size}.pdf"
-        files[href] = content
-        said = f"read at {paper.LETTERING['bench'].metres} m, PDF, {len(content) // 1000} kB"
-        found.setdefault(folder, []).append(Printed(href, f"Job sheet, {_paper_name(size)}", said))
-    return found
+def _job_sheet(handbook: Handbook, route_id: str, size: str) -> Made:
+    href = f"{routes.page('routes', route_id)}{route_id}-{size}.pdf"
+    content = sheet_pdf(handbook, route_id, size)
+    said = f"read at {paper.LETTERING['bench'].metres} m, PDF, {len(content) // 1000} kB"
+    return Printed(href, f"Job sheet, {_paper_name(size)}", said), {href: content}
 
 
-def _chart(
-    handbook: Handbook, chart_id: str, size: str, folder: str, files: dict[str, bytes]
-) -> Printed:
+def _chart(handbook: Handbook, chart_id: str, size: str) -> Made:
     read_at = paper.usual_reading(size)
     alloys = list(handbook.library.alloys.values())
     title = handbook.library.charts[chart_id].title
     sheets = chart_sheets(handbook, chart_id, size, read_at, alloys)
-    href = f"{folder}{chart_id}-{size}.pdf"
-    files[href] = chart_pdf(handbook, sheets, title)
-    previews = _previews(handbook, sheets, f"{folder}{chart_id}-{size}", files)
+    stem = f"{routes.page('charts', chart_id)}{chart_id}-{size}"
+    content = chart_pdf(handbook, sheets, title)
+    previews, images = _previews(handbook, sheets, stem)
     kind = "Wall sheet" if read_at == "wall" else "Bench card"
     metres = paper.LETTERING[read_at].metres
-    said = f"{len(sheets)} sheets, read at {metres} m, PDF, {len(files[href]) // 1000} kB"
-    return Printed(href, f"{kind}, {size.upper()}", said, previews)
+    said = f"{len(sheets)} sheets, read at {metres} m, PDF, {len(content) // 1000} kB"
+    printed = Printed(f"{stem}.pdf", f"{kind}, {size.upper()}", said, previews)
+    return printed, {printed.href: content, **images}
 
 
 def _previews(
-    handbook: Handbook, sheets: Sequence[Picture], stem: str, files: dict[str, bytes]
-) -> list[Link]:
+    handbook: Handbook, sheets: Sequence[Picture], stem: str
+) -> tuple[list[Link], dict[str, bytes]]:
     data = sheets_data(sheets, stem)
     images = compiled("sheet.typ", data, handbook.library.edition.date, "png", ppi=96)
-    found = []
-    for number, (image, sheet) in enumerate(zip(images, sheets, strict=True), 1):
-        href = f"{stem}-{number}.png"
-        files[href] = image
-        found.append(Link(sheet.alt, href))
-    return found
+    hrefs = [f"{stem}-{number}.png" for number in range(1, len(sheets) + 1)]
+    links = [Link(sheet.alt, href) for sheet, href in zip(sheets, hrefs, strict=True)]
+    return links, dict(zip(hrefs, images, strict=True))
 
 
-def _pack(
-    handbook: Handbook, pack_id: str, size: str, folder: str, files: dict[str, bytes]
-) -> Printed:
-    href = f"{folder}{pack_id}-{size}.pdf"
-    files[href] = pack_pdf(handbook, pack_id, size)
-    return Printed(href, f"To print, {_paper_name(size)}", f"PDF, {len(files[href]) // 1000} kB")
+def _pack(handbook: Handbook, pack_id: str, size: str) -> Made:
+    href = f"{routes.page('packs', pack_id)}{pack_id}-{size}.pdf"
+    content = pack_pdf(handbook, pack_id, size)
+    said = f"PDF, {len(content) // 1000} kB"
+    return Printed(href, f"To print, {_paper_name(size)}", said), {href: content}
 
 
 def _paper_name(size: str) -> str:
