@@ -246,6 +246,7 @@ def listed(handbook: Handbook) -> Finder:
         for look, said in words["looks"].items():
             found = [one for one in lines.values() if work in one.when and look in one.looks]
             if found:
+                found.sort(key=lambda one: (one.when[0] != work, one.looks[0] != look))
                 looks.append(Look(said.label, found))
         if looks:
             stages.append(Stage(work, entry.label, looks))
