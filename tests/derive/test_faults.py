@@ -105,3 +105,12 @@ def test_a_nickel_white_gold_that_cracks_is_not_a_sterling_that_cracks(handbook:
     assert {f.id for f in faults.prone_to(white, library)} != {
         f.id for f in faults.prone_to(sterling, library)
     }
+
+
+def test_a_fault_of_one_metal_names_the_metals_in_which_its_usual_cause_acts(
+    handbook: Handbook,
+) -> None:
+    records, alloys = handbook.library.faults, handbook.library.alloys
+    assert faults.usual_in(records["hydrogen-sickness"], alloys) == ["copper/tough-pitch"]
+    assert "silver/sterling-925" not in faults.usual_in(records["order-embrittlement"], alloys)
+    assert faults.usual_in(records["edge-cracks"], alloys) == []

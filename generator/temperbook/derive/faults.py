@@ -56,6 +56,17 @@ def orders(fault: Fault, alloys: Mapping[str, Alloy]) -> dict[str, list[int]]:
     return {alloy_id: order for alloy_id, order in found.items() if order != general}
 
 
+def usual_in(fault: Fault, alloys: Mapping[str, Alloy]) -> list[str]:
+    """The alloys in which a usual cause of the fault can act; none are named where it can in all.
+
+    Hydrogen sickness is a fault of copper with oxygen: its usual cause is possible nowhere else.
+    """
+    usual = [cause for cause in fault.causes if cause.likely == "usual"]
+    if not usual or any(cause.only is None for cause in usual):
+        return []
+    return [i for i, alloy in alloys.items() if any(meant(c.only, alloy) for c in usual)]
+
+
 def prone_to(alloy: Alloy, library: Library) -> list[Fault]:
     """The faults that an alloy is likeliest to show."""
     return [fault for fault in library.faults.values() if meant(fault.prone, alloy)]

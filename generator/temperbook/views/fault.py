@@ -207,6 +207,7 @@ class FaultLine:
     when: list[str]
     looks: list[str]
     prone: list[str]
+    usual: list[str]  # the alloys in which a usual cause can act; empty where it can in all
 
 
 @dataclass(frozen=True)
@@ -261,8 +262,9 @@ def listed(handbook: Handbook) -> Finder:
 
 def _line(fault: Fault, handbook: Handbook) -> FaultLine:
     prone = [a.id for a in handbook.library.alloys.values() if faults.meant(fault.prone, a)]
+    usual = faults.usual_in(fault, handbook.library.alloys)
     link = Link(fault.name, routes.page("faults", fault.id), fault.seen)
-    return FaultLine(link, fault.when, fault.looks, prone)
+    return FaultLine(link, fault.when, fault.looks, prone, usual)
 
 
 def at_work(words: tuple[str, ...], handbook: Handbook) -> list[Link]:

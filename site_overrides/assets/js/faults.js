@@ -28,7 +28,8 @@ function startFinder(form) {
     const fitting = all.filter((row) => has(row, "when", when.value) && has(row, "looks", look.value));
     const prone = (row) => (metal.value && has(row, "prone", metal.value) ? 0 : 1);
     const away = (row) => 2 * later(row, "when", when.value) + later(row, "looks", look.value);
-    fitting.sort((a, b) => prone(a) - prone(b) || away(a) - away(b));
+    const foreign = (row) => (metal.value && row.dataset.usual && !has(row, "usual", metal.value) ? 1 : 0);
+    fitting.sort((a, b) => foreign(a) - foreign(b) || prone(a) - prone(b) || away(a) - away(b));
     found.replaceChildren(...(any ? fitting.map((row) => shown(row, metal.value, prone(row) === 0)) : []));
     count.textContent = any ? `${fitting.length} of ${all.length} faults` : "";
     tree.hidden = Boolean(any);
