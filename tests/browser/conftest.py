@@ -49,8 +49,15 @@ class _Quiet(SimpleHTTPRequestHandler):
         self.wfile.write(body)
 
 
+class _Patient(ThreadingHTTPServer):
+    def handle_error(self, request: Any, client_address: Any) -> None:
+        """A browser that leaves a page hangs up; anything else is told."""
+        if not isinstance(sys.exception(), ConnectionError):
+            super().handle_error(request, client_address)
+
+
 def _served(folder: Path) -> Iterator[str]:
-    server = ThreadingHTTPServer(("127.0.0.1", 0), partial(_Quiet, directory=str(folder)))
+    server = _Patient(("127.0.0.1", 0), partial(_Quiet, directory=str(folder)))
     thread = threading.Thread(target=server.serve_forever, daemon=True)
     thread.start()
     yield f"http://127.0.0.1:{server.server_address[1]}/"
