@@ -26,6 +26,7 @@ from temperbook.views import exported
 from temperbook.views.comparing.plots import Ladder, Plot
 from temperbook.views.pages import Page
 from temperbook.views.route import RouteShown
+from temperbook.views.terms import Terms
 
 SIGN = 6.0  # mm
 TEMPLATES = Path(__file__).parent / "templates"
@@ -60,6 +61,7 @@ class Renderer:
             plot=self.plot,
             cooling_sign=self.cooling_sign,
             safety_sign=self.safety_sign,
+            pieces=Terms(self.handbook.library.glossary).pieces,
             papers=self.papers.get(page.address, []),
             any_papers=bool(self.papers),
             tables=exported.OFFERED,
