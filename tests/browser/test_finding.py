@@ -47,6 +47,16 @@ def test_the_right_page_comes_first(words: str, address: str, visit: Open) -> No
     assert found[0] == address, found[:5]
 
 
+def test_a_sentence_finds_the_pages_that_have_most_of_its_words(visit: Open) -> None:
+    page = visit("").page
+    ask(page, "white gold wire wont soften")
+    assert page.locator(".find-count").inner_text().startswith("No page has all these words. With")
+    assert any("white" in address for address in addresses(page)[:6]), addresses(page)[:6]
+    ask(page, "white gold")
+    page.locator(".find-count", has_text="pages").wait_for()
+    assert "most" not in page.locator(".find-count").inner_text()
+
+
 def test_a_slip_of_the_keys_brings_the_right_word(visit: Open) -> None:
     page = visit("").page
     ask(page, "sterlng")

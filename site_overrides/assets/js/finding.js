@@ -1,4 +1,5 @@
-// What a search finds in search/search_index.json, which MkDocs writes. All words must be found; titles weigh most.
+// What a search finds in search/search_index.json, which MkDocs writes. All words must be found, or most of three and more;
+// titles weigh most.
 export const SITE = new URL("../../", import.meta.url);
 
 export const plain = (text) =>
@@ -20,29 +21,33 @@ export async function readIndex() {
   });
 }
 
-// How well one entry answers: 0 where a word is missing.
-function weight(entry, asked) {
+// How well one entry answers: 0 where more words are missing than may be.
+function weight(entry, asked, missing) {
   let sum = entry.page === entry.location ? 4 : 0;
   if (entry.page.startsWith("alloys/")) sum += 6; // what a bench asks for most
   for (const word of asked) {
     const head = entry.heads.includes(word) ? 30 : entry.heads.some((w) => w.startsWith(word)) ? 18 : 0;
     const seen = entry.body.includes(` ${word} `) ? 4 : entry.body.includes(` ${word}`) ? 2 : 0;
-    if (!head && !seen) return 0;
+    if (!head && !seen && --missing < 0) return 0;
     sum += head + seen;
   }
   return sum - Math.min(entry.heads.length, 8) / 4;
 }
 
-// The best entry of each page, best page first.
+// The best entry of each page, best page first, of those with the fewest words missing; how many are missing.
 export function find(index, query) {
   const asked = words(query);
-  const best = new Map();
-  if (!asked.length) return [];
-  for (const entry of index) {
-    const found = weight(entry, asked);
-    if (found > (best.get(entry.page)?.found ?? 0)) best.set(entry.page, { entry, found });
+  const most = asked.length < 3 ? 0 : Math.floor(asked.length / 2);
+  for (let missing = 0; asked.length && missing <= most; missing++) {
+    const best = new Map();
+    for (const entry of index) {
+      const found = weight(entry, asked, missing);
+      if (found > (best.get(entry.page)?.found ?? 0)) best.set(entry.page, { entry, found });
+    }
+    const entries = [...best.values()].sort((a, b) => b.found - a.found).map(({ entry }) => entry);
+    if (entries.length) return { entries, missing };
   }
-  return [...best.values()].sort((a, b) => b.found - a.found).map(({ entry }) => entry);
+  return { entries: [], missing: 0 };
 }
 
 function distance(a, b) {

@@ -44,10 +44,11 @@ function start() {
       return;
     }
     if (turn !== last) return; // a later letter has already asked
-    const found = find(index, query);
+    const { entries: found, missing } = find(index, query);
     list.replaceChildren(...found.slice(0, MOST).map((entry) => shown(entry, query)));
     const number = found.length === 1 ? "1 page" : `${found.length} pages`;
-    count.textContent = !query ? "" : found.length ? number : "No page has all these words. ";
+    const most = missing ? "No page has all these words. With most of them: " : "";
+    count.textContent = !query ? "" : found.length ? most + number : "No page has all these words. ";
     if (query && !found.length) {
       for (const word of near(index, query)) {
         const button = element("button", "find-near", word);
