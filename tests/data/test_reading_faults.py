@@ -33,10 +33,10 @@ def test_sentences_are_short(library: Library) -> None:
 
 
 def test_terms_lead_to_the_glossary_where_they_first_stand(library: Library) -> None:
-    linked = 0
+    linked, terms = 0, Terms(library.glossary)
     for page, said in texts(library):
-        terms = Terms(library.glossary)
-        pieces = [piece for text in said for piece in terms.pieces(text)]
+        split = terms.page()
+        pieces = [piece for text in said for piece in split(text)]
         for term_id, term in library.glossary.items():
             word = term.term.lower().split(" (")[0]
             if len(word) < SHORTEST:
@@ -64,6 +64,6 @@ def test_terms_lead_to_the_glossary_where_they_first_stand(library: Library) -> 
     ],
 )
 def test_a_text_stays_what_it_was(text: str, led: list[str], library: Library) -> None:
-    pieces = Terms(library.glossary).pieces(text)
+    pieces = Terms(library.glossary).page()(text)
     assert "".join(piece.text for piece in pieces) == text
     assert [piece.href for piece in pieces if piece.href] == led

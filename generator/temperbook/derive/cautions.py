@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import TypeAlias
 
+from temperbook.derive import composed
 from temperbook.records.load import Library
 from temperbook.records.models import Alloy, Caution, Chart, Pack, Solder
 
@@ -24,13 +25,7 @@ def applies(caution: Caution, alloy: Alloy | Solder) -> bool:
     rule = caution.applies
     if rule.record_only:
         return False
-    by_element = any(
-        e in alloy.composition and alloy.composition[e] >= share
-        for e, share in rule.elements.items()
-    )
-    structure = getattr(alloy, "structure", None)
-    by_structure = structure is not None and structure.rule in rule.structure
-    return rule.always or by_element or by_structure or alloy.family in rule.families
+    return rule.always or composed.any_of(rule, alloy)
 
 
 def of_chart(

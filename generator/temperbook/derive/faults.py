@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from temperbook.derive import composed
 from temperbook.records.causes import Cause, Which
 from temperbook.records.load import Library
 from temperbook.records.models import Alloy, Fault
@@ -14,15 +15,7 @@ LIKELY = ("usual", "often", "sometimes", "rare")
 
 def meant(which: Which | None, alloy: Alloy) -> bool:
     """Whether an alloy is among those that a rule names."""
-    if which is None:
-        return False
-    shares = alloy.composition
-    return (
-        alloy.id in which.alloys
-        or alloy.family in which.families
-        or any(shares.get(symbol, 0.0) >= least for symbol, least in which.elements.items())
-        or (alloy.structure is not None and alloy.structure.rule in which.structure)
-    )
+    return which is not None and (alloy.id in which.alloys or composed.any_of(which, alloy))
 
 
 def ranked(fault: Fault, alloy: Alloy | None = None) -> list[int]:

@@ -85,6 +85,25 @@ class Handbook:
         """The cautions of a pack, those that it names first."""
         return cautions.of_pack(pack, self.cautions_of, self.library)
 
+    def charts_with(self, caution_id: str) -> list[Chart]:
+        """The charts that carry a caution when every alloy is on them."""
+        return [c for c in self.library.charts.values() if caution_id in self._on_charts[c.id]]
+
+    def packs_with(self, caution_id: str) -> list[Pack]:
+        """The packs that carry a caution."""
+        return [p for p in self.library.packs.values() if caution_id in self._in_packs[p.id]]
+
+    @cached_property
+    def _on_charts(self) -> dict[str, set[str]]:
+        alloys = self.library.alloys.values()
+        charts = self.library.charts
+        return {i: {c.id for c in self.cautions_on(chart, alloys)} for i, chart in charts.items()}
+
+    @cached_property
+    def _in_packs(self) -> dict[str, set[str]]:
+        packs = self.library.packs
+        return {i: {c.id for c in self.cautions_in(pack)} for i, pack in packs.items()}
+
     def alloys_with(self, caution_id: str) -> list[Alloy]:
         """The alloys that carry a caution."""
         return [a for a in self.library.alloys.values() if self._carries(a.id, caution_id)]

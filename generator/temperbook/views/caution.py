@@ -69,15 +69,9 @@ def shown(record: Caution, handbook: Handbook) -> CautionPage:
             Link(s.name, routes.page("solders", s.id)) for s in handbook.solders_with(record.id)
         ],
         everywhere=record.applies.always,
-        packs=[
-            Link(p.title, routes.page("packs", i))
-            for i, p in library.packs.items()
-            if record in handbook.cautions_in(p)
-        ],
+        packs=[Link(p.title, routes.page("packs", p.id)) for p in handbook.packs_with(record.id)],
         charts=[
-            Link(c.title, routes.page("charts", i))
-            for i, c in library.charts.items()
-            if record in handbook.cautions_on(c, library.alloys.values())
+            Link(c.title, routes.page("charts", c.id)) for c in handbook.charts_with(record.id)
         ],
     )
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from temperbook.records.models import Term
@@ -21,9 +21,9 @@ class Piece:
 
 
 class Terms:
-    """Splits the sentences of one page, in the order in which they are read.
+    """Finds the terms of a glossary in the sentences of pages.
 
-    Example: `Terms(library.glossary).pieces("Cut the lamination away.")` gives three pieces, the
+    Example: `Terms(library.glossary).page()("Cut the lamination away.")` gives three pieces, the
     second of which leads to `glossary/#lamination`.
     """
 
@@ -36,17 +36,21 @@ class Terms:
         longest_first = sorted(self._ids, key=len, reverse=True)
         either = "|".join(map(re.escape, longest_first)) or r"(?!)"
         self._pattern = re.compile(rf"\b({either})\b", re.IGNORECASE)
-        self._used: set[str] = set()
 
-    def pieces(self, text: str) -> list[Piece]:
-        """A sentence in pieces; together they give the sentence."""
+    def page(self) -> Callable[[str], list[Piece]]:
+        """What splits the sentences of one page, given in the order in which they are read."""
+        used: set[str] = set()
+        return lambda text: self._pieces(text, used)
+
+    def _pieces(self, text: str, used: set[str]) -> list[Piece]:
+        """A sentence in pieces, which together give it; the terms that it uses join `used`."""
         found: list[Piece] = []
         end = 0
         for match in self._pattern.finditer(text):
             term = self._ids[match[1].lower()]
-            if term in self._used:
+            if term in used:
                 continue
-            self._used.add(term)
+            used.add(term)
             found += [Piece(text[end : match.start()]), Piece(match[0], _href(term))]
             end = match.end()
         return [piece for piece in (*found, Piece(text[end:])) if piece.text]

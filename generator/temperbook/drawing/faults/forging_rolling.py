@@ -24,6 +24,7 @@ from temperbook.drawing.shapes import (
     LINE,
     Line,
     Picture,
+    Point,
     Polygon,
     Rect,
     Shape,
@@ -203,16 +204,21 @@ def lamination() -> Picture:
     )
 
 
+def _cut_across(half: Callable[[float], float]) -> tuple[Point, ...]:
+    """The section [mm] of a sheet whose half thickness changes across it, -1 to 1."""
+    halves = [half(n / 30 - 1) for n in range(61)]
+    upper = ((8 + n, 64 - high) for n, high in enumerate(halves))
+    lower = ((68 - n, 64 + high) for n, high in enumerate(reversed(halves)))
+    return (*upper, *lower)
+
+
 def wavy_edges() -> Picture:
     """A sheet that is flat in the middle and waves along both edges."""
 
     def lift(along: float, across: float) -> float:
         return 4.2 * across**4 * math.sin(2 * math.pi * 5 * along)
 
-    section = (
-        *((8 + n, 64 - 3 + 2.4 * (n / 30 - 1) ** 2) for n in range(61)),
-        *((68 - n, 64 + 3 - 2.4 * (n / 30 - 1) ** 2) for n in range(61)),
-    )
+    section = _cut_across(lambda across: 3 - 2.4 * across**2)
     shapes: list[Shape] = [
         *sheet_mesh(18, 26, lift, lambda across: abs(across) == 1),
         Polygon(section, "hairline", "ink", LINE),
@@ -238,10 +244,7 @@ def centre_buckle() -> Picture:
     def lift(along: float, across: float) -> float:
         return 8.0 * max(0.0, 1 - across**2) ** 2 * math.sin(2 * math.pi * 1.5 * along) ** 2
 
-    section = (
-        *((8 + n, 64 - 2 - (1 - (n / 30 - 1) ** 2) ** 2 * -1.2) for n in range(61)),
-        *((68 - n, 64 + 2 + (1 - (n / 30 - 1) ** 2) ** 2 * -1.2) for n in range(61)),
-    )
+    section = _cut_across(lambda across: 2 - 1.2 * (1 - across**2) ** 2)
     shapes: list[Shape] = [
         *sheet_mesh(18, 28, lift, lambda across: across == 0),
         Polygon(section, "hairline", "ink", LINE),

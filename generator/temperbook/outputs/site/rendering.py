@@ -46,6 +46,7 @@ class Renderer:
             lstrip_blocks=True,
         )
         self.facts = picture_facts.of(handbook)
+        self.terms = Terms(handbook.library.glossary)
 
     def body(self, page: Page) -> str:
         """The HTML of a page's text."""
@@ -61,7 +62,7 @@ class Renderer:
             plot=self.plot,
             cooling_sign=self.cooling_sign,
             safety_sign=self.safety_sign,
-            pieces=Terms(self.handbook.library.glossary).pieces,
+            pieces=self.terms.page(),
             papers=self.papers.get(page.address, []),
             any_papers=bool(self.papers),
             tables=exported.OFFERED,
